@@ -1,0 +1,143 @@
+import type { IsoDate } from '../base/calendar.ts'
+import type { Certainty, Contact, Known, Strength, Who } from '../knowledge/knowledge.ts'
+
+/** The plan of the contract, key for key; what we add beside it is marked *ours*. */
+export interface Statement {
+  readonly code: string
+  readonly text: string
+  readonly strength: Strength
+  readonly certainty: Certainty
+  readonly rule: string
+  readonly sources: readonly { readonly work: string; readonly place: string | null; readonly known: Known }[]
+  /** Ours: why, in one or two sentences. */
+  readonly because: string
+  readonly caution?: string
+  /** Ours: the components that called for it; empty when the whole find did. */
+  readonly components: readonly string[]
+  /** Ours: the facts the rule used, as the engine read them. */
+  readonly facts: readonly UsedFact[]
+  /** Ours: true where an absent fact was taken on its protective side. */
+  readonly precautionary: boolean
+  readonly figures: readonly string[]
+  readonly contested?: string
+  readonly also: readonly Statement[]
+}
+
+export interface UsedFact {
+  readonly fact: string
+  readonly component: string | null
+  readonly said: 'stated' | 'unknown' | 'absent' | 'derived'
+  readonly value: string
+}
+
+export interface Step extends Statement {
+  readonly order: number
+  readonly by: string
+  readonly due: IsoDate | null
+  readonly until: string | null
+  readonly who: Who
+}
+
+export interface Caution extends Statement {
+  readonly level: 'stop' | 'warn' | 'note'
+  /** Whom to call, in words, with the site's own name and number where it is kept. */
+  readonly who: string
+  readonly call: Contact | null
+}
+
+export interface Objection extends Statement {
+  readonly to: string
+  readonly level: 'block' | 'warn'
+}
+
+export interface Band {
+  readonly min: number
+  readonly max: number
+}
+
+/** Ours: one component's limits and preferences before they are reconciled; what the humidity ruler draws. */
+export interface ComponentBand {
+  readonly component: string
+  readonly limit: Band
+  readonly preference: Band | null
+  readonly basis: readonly Statement[]
+}
+
+export interface Act {
+  readonly aboveRhPercent?: number
+  readonly belowRhPercent?: number
+  /** In words, from the rule: "today", "within 7 days". */
+  readonly within: string
+  readonly withinDays: number
+  readonly says: Statement
+}
+
+export interface Conflict {
+  readonly between: readonly string[]
+  readonly gapPercent: number
+  readonly waysOut: readonly Statement[]
+}
+
+export interface Storage {
+  readonly rhPercent: Band | null
+  readonly interim: { readonly rhPercent: Band; readonly checkEveryDays: number; readonly says: Statement } | null
+  readonly act: readonly Act[]
+  readonly light: 'dark' | 'ordinary'
+  readonly air: readonly string[]
+  readonly decidedBy: 'rule' | 'conservator'
+  readonly precautionary: boolean
+  readonly temperatureC: { readonly min: number | null; readonly max: number | null }
+  readonly conflict: Conflict | null
+  readonly keep: 'dry' | 'wet' | 'as-found'
+  readonly components: readonly ComponentBand[]
+  readonly basis: readonly Statement[]
+}
+
+export type Urgency = 'now' | 'hours' | 'days' | 'weeks' | 'planned' | 'routine'
+
+export interface Request {
+  readonly method: string
+  readonly question: string
+  readonly rank: number
+  /** Bits; null until an evidence base can compute them. */
+  readonly gainBits: number | null
+  readonly sampling: boolean
+  readonly who: string
+  readonly cautions: readonly string[]
+  readonly components: readonly string[]
+  readonly basis: readonly Statement[]
+}
+
+export interface LookNext {
+  readonly fact: string
+  readonly why: string
+  readonly wouldSettle: readonly string[]
+  /** Ours: the question in plain words and how to look. */
+  readonly asks: string
+  readonly tell: string
+}
+
+export interface Plan {
+  readonly find: string
+  readonly knowledge: string
+  readonly asOf: IsoDate
+  readonly urgency: Urgency
+  readonly urgencyBasis: readonly Statement[]
+  readonly storage: Storage
+  readonly steps: readonly Step[]
+  readonly inspection: { readonly everyDays: number; readonly nextOn: IsoDate; readonly look: string; readonly basis: readonly Statement[] }
+  readonly handling: readonly Statement[]
+  readonly packing: readonly Statement[]
+  readonly cautions: readonly Caution[]
+  readonly objections: readonly Objection[]
+  readonly interpretations: readonly never[]
+  readonly requests: readonly Request[]
+  readonly lookNext: readonly LookNext[]
+  readonly referrals: readonly Statement[]
+  /** Ours: what selection and discard must wait for. */
+  readonly selection: readonly Statement[]
+  readonly notCovered: readonly { readonly what: string; readonly because: string }[]
+}
+
+/** A site's own people, printed with every "who to call". */
+export type Contacts = Partial<Readonly<Record<Contact, { readonly name: string; readonly reach: string }>>>

@@ -173,6 +173,8 @@ export interface FieldWords extends Word {
   readonly asks: string
   /** Asked by *Look next* at all (a person can look and answer). */
   readonly lookable: boolean
+  /** Seldom anything but "none": asked after the others, so that nobody is nagged about grenades. */
+  readonly seldom?: boolean
   readonly values: readonly Word[]
   /** Column headings that mean this field beside its id and label. */
   readonly alsoCalled: readonly string[]

@@ -9,6 +9,8 @@ export interface Fact {
   readonly may: readonly string[] | 'any'
   /** For a number fact: its value in the unit its name ends in. */
   readonly number?: number
+  /** Exactly one of `may` holds: a decision whose answer is not settled yet. */
+  readonly one?: true
   readonly said: 'stated' | 'unknown' | 'derived'
   /** Where it came from when not the field of the same name: `object: "musket shell"`, `radiograph`. */
   readonly from?: string

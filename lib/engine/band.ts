@@ -1,0 +1,58 @@
+import type { Effect } from '../knowledge/knowledge.ts'
+import type { Band, ComponentBand, Conflict } from './plan.ts'
+import type { Spoken } from './statement.ts'
+
+/** Humidity bands [% RH], reconciled in the open: limits are joined first, then as many preferences as still fit. */
+export const anyHumidity: Band = { min: 0, max: 100 }
+
+const meets = (band: Band) => band.min <= band.max
+const join = (a: Band, b: Band): Band => ({ min: Math.max(a.min, b.min), max: Math.min(a.max, b.max) })
+
+function bandOf(then: Effect): Band {
+  return then.kind === 'band' ? { min: then.from ?? 0, max: then.to ?? 100 } : anyHumidity
+}
+
+const strengths = { must: 0, should: 1, consider: 2 } as const
+
+/** What holds one part in, and what it would rather have: every limit joined, the preferences that fit them. */
+export function componentBand(component: string, said: readonly Spoken[]): ComponentBand {
+  const limits = said.filter(({ rule }) => rule.level === 'limit')
+  const limit = limits.map(({ rule }) => bandOf(rule.then)).reduce(join, anyHumidity)
+  const wished = preferences(said)
+  const preference = wished.reduce((band, wish) => (meets(join(band, wish)) ? join(band, wish) : band), limit)
+  return {
+    component,
+    limit,
+    preference: wished.length === 0 ? null : preference,
+    basis: said.map(({ statement }) => statement),
+  }
+}
+
+/** Preferences, strongest first; among equals the wider first, so that more of them fit. */
+function preferences(said: readonly Spoken[]): readonly Band[] {
+  return said
+    .filter(({ rule }) => rule.level === 'preference')
+    .map(({ rule }) => ({ strength: strengths[rule.strength], band: bandOf(rule.then) }))
+    .sort((a, b) => a.strength - b.strength || b.band.max - b.band.min - (a.band.max - a.band.min) || a.band.min - b.band.min)
+    .map(({ band }) => band)
+}
+
+export interface Reconciled {
+  /** The band all parts share; null where their limits do not meet. */
+  readonly band: Band | null
+  readonly conflict: Omit<Conflict, 'waysOut'> | null
+}
+
+/** The band the whole find can be kept in, or who disagrees and by how much. No number is issued for a conflict. */
+export function reconcile(parts: readonly ComponentBand[], said: readonly (readonly Spoken[])[]): Reconciled {
+  const limit = parts.map((part) => part.limit).reduce(join, anyHumidity)
+  if (!meets(limit)) {
+    const between = parts.filter((part) =>
+      parts.some((other) => part.limit.min > other.limit.max || part.limit.max < other.limit.min),
+    )
+    const gapPercent = Math.round((limit.min - limit.max) * 100) / 100
+    return { band: null, conflict: { between: between.map((part) => part.component), gapPercent } }
+  }
+  const band = preferences(said.flat()).reduce((kept, wish) => (meets(join(kept, wish)) ? join(kept, wish) : kept), limit)
+  return { band, conflict: null }
+}

@@ -1,0 +1,55 @@
+import { match, type Lookup } from './match.ts'
+import { holds, rulesIn, type RuleIndex } from './rule-index.ts'
+
+/** What a decision comes to for one part, or for the whole find. Rules are given by number. */
+export interface Decided {
+  /** Rules that hold on what is recorded. */
+  readonly holding: readonly number[]
+  /** Rules that cannot be told; a protective decision takes them to hold. */
+  readonly open: readonly number[]
+  /** Value decisions: the answer the plan takes; null where no rule gives one. */
+  readonly taken: string | null
+  /** Value decisions: every answer that may still turn out right, strictest first. */
+  readonly possible: readonly string[]
+}
+
+/** Exceptions are named: a rule that holds silences those it overrides; one that may hold leaves them open. */
+function heedExceptions(index: RuleIndex, certain: readonly number[], maybe: readonly number[]) {
+  if (!index.silences.some((silenced) => silenced.length > 0)) return { holding: certain, open: maybe }
+  const silenced = new Set(certain.flatMap((rule) => index.silences[rule]!))
+  const doubted = new Set(maybe.flatMap((rule) => index.silences[rule]!))
+  return {
+    holding: certain.filter((rule) => !silenced.has(rule) && !doubted.has(rule)),
+    open: [...maybe, ...certain.filter((rule) => doubted.has(rule))].filter((rule) => !silenced.has(rule)),
+  }
+}
+
+function answersOf(index: RuleIndex, holding: readonly number[], open: readonly number[]): readonly string[] {
+  const answers = index.decision.answers
+  const settled = holding.map((rule) => index.rank[rule]!)
+  const strictest = Math.min(...settled, answers.length)
+  // One answer that holds settles a unique decision; in a strictest one, stricter answers stay possible.
+  const stillOpen =
+    index.decision.policy === 'unique' && settled.length > 0
+      ? []
+      : open.map((rule) => index.rank[rule]!).filter((rank) => rank < strictest)
+  const ranks = new Set([...stillOpen, ...(strictest < answers.length ? [strictest] : [])])
+  return answers.filter((_, rank) => ranks.has(rank))
+}
+
+/**
+ * Decides one decision over the facts `lookup` gives. Deterministic; the order of rules and facts changes nothing but the
+ * order in which rules are listed, which is their own.
+ */
+export function decide(index: RuleIndex, lookup: Lookup): Decided {
+  const { certain, possible } = match(index, lookup)
+  const maybe = rulesIn(possible).filter((rule) => !holds(certain, rule))
+  const { holding, open } = heedExceptions(index, rulesIn(certain), maybe)
+  if (index.decision.answers.length === 0 || index.decision.policy === 'collect') {
+    return { holding, open, taken: null, possible: [] }
+  }
+  const answers = answersOf(index, holding, open)
+  if (index.decision.absent === 'protective') return { holding, open, taken: answers[0] ?? null, possible: answers }
+  const settled = answersOf(index, holding, [])
+  return { holding, open, taken: settled[0] ?? null, possible: answers }
+}

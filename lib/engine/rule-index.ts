@@ -1,0 +1,106 @@
+import type { Cell, Decision, Interval } from '../knowledge/knowledge.ts'
+
+/**
+ * A decision as bit masks: one bit a rule. Because a rule is a conjunction of single-fact cells, the rules that hold are
+ * exactly the *and* of one mask per fact; nothing needs checking rule by rule. Every mask is an array of 32-bit words.
+ */
+export type Mask = Int32Array
+
+export interface FactIndex {
+  readonly fact: string
+  /** Rules that do not ask about this fact. */
+  readonly free: Mask
+  /** Rules whose cell wants any of a set, all and by value. */
+  readonly any: Mask
+  readonly anyOf: ReadonlyMap<string, Mask>
+  /** Rules whose cell wants none of a set, all and by value. */
+  readonly none: Mask
+  readonly noneOf: ReadonlyMap<string, Mask>
+  /** Rules whose cell is an interval, and the intervals themselves. */
+  readonly interval: Mask
+  readonly intervals: readonly { readonly rule: number; readonly interval: Interval }[]
+}
+
+export interface RuleIndex {
+  readonly decision: Decision
+  readonly words: number
+  readonly all: Mask
+  readonly facts: readonly FactIndex[]
+  /** For each rule, the rules it silences. */
+  readonly silences: readonly (readonly number[])[]
+  /** Rank of each rule's answer, 0 the strictest; -1 where the rule gives no answer. */
+  readonly rank: readonly number[]
+}
+
+const bit = (mask: Mask, rule: number) => {
+  mask[rule >> 5]! |= 1 << (rule & 31)
+}
+
+export const holds = (mask: Mask, rule: number): boolean => (mask[rule >> 5]! & (1 << (rule & 31))) !== 0
+
+/** The rule numbers set in `mask`, ascending. */
+export function rulesIn(mask: Mask): number[] {
+  const found: number[] = []
+  for (let word = 0; word < mask.length; word++) {
+    let bits = mask[word]!
+    while (bits !== 0) {
+      const low = 31 - Math.clz32(bits & -bits)
+      found.push((word << 5) | low)
+      bits &= bits - 1
+    }
+  }
+  return found
+}
+
+function factIndex(fact: string, rules: readonly (readonly Cell[])[], words: number): FactIndex {
+  const mask = () => new Int32Array(words)
+  const free = mask()
+  const any = mask()
+  const none = mask()
+  const interval = mask()
+  const anyOf = new Map<string, Mask>()
+  const noneOf = new Map<string, Mask>()
+  const intervals: { rule: number; interval: Interval }[] = []
+  const under = (map: Map<string, Mask>, value: string) => {
+    const known = map.get(value)
+    if (known) return known
+    const fresh = mask()
+    map.set(value, fresh)
+    return fresh
+  }
+  rules.forEach((cells, rule) => {
+    const cell = cells.find((candidate) => candidate.fact === fact)
+    if (!cell) return bit(free, rule)
+    if ('any' in cell) {
+      bit(any, rule)
+      for (const value of cell.any) bit(under(anyOf, value), rule)
+    } else if ('none' in cell) {
+      bit(none, rule)
+      for (const value of cell.none) bit(under(noneOf, value), rule)
+    } else {
+      bit(interval, rule)
+      intervals.push({ rule, interval: cell.interval })
+    }
+  })
+  return { fact, free, any, anyOf, none, noneOf, interval, intervals }
+}
+
+/** Builds the index of one decision; retired rules never stand in it. */
+export function indexRules(decision: Decision): RuleIndex {
+  const rules = decision.rules
+  const words = Math.max(1, Math.ceil(rules.length / 32))
+  const all = new Int32Array(words)
+  rules.forEach((rule, number) => {
+    if (rule.retired === null) bit(all, number)
+  })
+  const number = new Map(rules.map((rule, index) => [rule.id, index]))
+  const cells = rules.map((rule) => rule.when)
+  return {
+    decision,
+    words,
+    all,
+    facts: decision.facts.map((fact) => factIndex(fact, cells, words)),
+    silences: rules.map((rule) => rule.overrides.flatMap((id) => number.get(id) ?? [])),
+    rank: rules.map((rule) => (rule.then.kind === 'answer' ? decision.answers.indexOf(rule.then.answer) : -1)),
+  }
+}

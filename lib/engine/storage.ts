@@ -1,0 +1,90 @@
+import type { Fills } from '../knowledge/knowledge.ts'
+import { componentBand, reconcile } from './band.ts'
+import type { Act, Statement, Storage } from './plan.ts'
+import type { Conclusion, Reasoning } from './reasoning.ts'
+import { spoken, spokenFor, type Spoken } from './statement.ts'
+
+/** The conclusions that fill one part of the plan, in dependency order. */
+export function filling(reasoning: Reasoning, part: Fills): readonly Conclusion[] {
+  return [...reasoning.conclusions.values()].filter(({ index }) => index.decision.fills === part)
+}
+
+export const saidOf = (reasoning: Reasoning, part: Fills): readonly Spoken[] =>
+  filling(reasoning, part).flatMap((conclusion) => spoken(conclusion, reasoning))
+
+/** A value decision's answer, the statements that give it, and whether another was still possible. */
+export function valueOf(reasoning: Reasoning, part: Fills) {
+  const conclusion = filling(reasoning, part)[0]
+  if (!conclusion) return { taken: null, precautionary: false, basis: [] as readonly Statement[] }
+  const each = conclusion.find ? [conclusion.find] : conclusion.components
+  const answers = conclusion.index.decision.answers
+  const taken = answers.find((answer) => each.some((decided) => decided.taken === answer)) ?? null
+  const basis = spoken(conclusion, reasoning)
+    .filter(({ rule }) => rule.then.kind === 'answer' && rule.then.answer === taken)
+    .map(({ statement }) => statement)
+  const precautionary = each.some((decided) => decided.taken === taken && decided.possible.length > 1)
+  return { taken, precautionary, basis }
+}
+
+function temperature(reasoning: Reasoning): { band: Storage['temperatureC']; basis: readonly Statement[] } {
+  const said = saidOf(reasoning, 'storage.temperature')
+  const ends = said.flatMap(({ rule }) => (rule.then.kind === 'band' ? [rule.then] : []))
+  const lows = ends.flatMap(({ from }) => from ?? [])
+  const highs = ends.flatMap(({ to }) => to ?? [])
+  return {
+    band: { min: lows.length > 0 ? Math.max(...lows) : null, max: highs.length > 0 ? Math.min(...highs) : null },
+    basis: said.map(({ statement }) => statement),
+  }
+}
+
+function acts(reasoning: Reasoning): readonly Act[] {
+  return saidOf(reasoning, 'storage.act')
+    .flatMap(({ rule, statement }) =>
+      rule.then.kind === 'say' && rule.then.act
+        ? [{ ...rule.then.act, within: within(rule.then.act.withinDays), says: statement }]
+        : [],
+    )
+    .sort((a, b) => a.withinDays - b.withinDays || (a.aboveRhPercent ?? 0) - (b.aboveRhPercent ?? 0))
+}
+
+/** The contract's `within`, machine-readable as ISO 8601 prints a duration. */
+const within = (days: number) => (days < 1 ? `PT${Math.round(days * 24)}H` : `P${days}D`)
+
+function interim(reasoning: Reasoning): Storage['interim'] {
+  const [holding] = saidOf(reasoning, 'storage.interim')
+  if (!holding || holding.rule.then.kind !== 'band') return null
+  const { from = 0, to = 100, checkEveryDays } = holding.rule.then
+  if (checkEveryDays === undefined) return null
+  return { rhPercent: { min: from, max: to }, checkEveryDays, says: holding.statement }
+}
+
+/** How the find is kept: humidity, temperature, light, air, and what to do when the box leaves its band. */
+export function storageOf(reasoning: Reasoning): Storage {
+  const humidity = filling(reasoning, 'storage.rh')
+  const said = reasoning.facts.components.map((_, part) =>
+    humidity.flatMap((conclusion) => spokenFor(conclusion, reasoning, part)),
+  )
+  const components = reasoning.facts.components.map(({ name }, part) => componentBand(name, said[part]!))
+  const { band, conflict } = reconcile(components, said)
+  const keep = valueOf(reasoning, 'storage.keep')
+  const light = valueOf(reasoning, 'storage.light')
+  const air = saidOf(reasoning, 'storage.air')
+  const { band: temperatureC, basis: temperatureBasis } = temperature(reasoning)
+  const humidityBasis = humidity.flatMap((conclusion) => spoken(conclusion, reasoning)).map(({ statement }) => statement)
+  return {
+    rhPercent: keep.taken === 'wet' ? null : band,
+    interim: conflict && keep.taken !== 'wet' ? interim(reasoning) : null,
+    act: acts(reasoning),
+    light: light.taken === 'dark' ? 'dark' : 'ordinary',
+    air: [...new Set(air.map(({ statement }) => statement.code))],
+    decidedBy: conflict ? 'conservator' : 'rule',
+    precautionary: keep.precautionary || humidityBasis.some((statement) => statement.precautionary),
+    temperatureC,
+    conflict: conflict
+      ? { ...conflict, waysOut: saidOf(reasoning, 'storage.ways-out').map(({ statement }) => statement) }
+      : null,
+    keep: keep.taken === 'wet' || keep.taken === 'dry' ? keep.taken : 'as-found',
+    components,
+    basis: [...humidityBasis, ...keep.basis, ...temperatureBasis, ...light.basis, ...air.map(({ statement }) => statement)],
+  }
+}

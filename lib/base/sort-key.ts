@@ -1,0 +1,14 @@
+/** Case and accents folded away, the rest as it was: what searches compare. */
+export function folded(text: string): string {
+  return text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/\s+/g, ' ').trim()
+}
+
+/**
+ * Find numbers in the order a person expects: TW-9 before TW-10. Only letters and digits are left, because database
+ * engines disagree on how to sort anything else.
+ */
+export function sortKey(text: string): string {
+  return folded(text)
+    .replace(/[^\p{L}\p{N}]+/gu, '')
+    .replace(/\d+/g, (digits) => digits.replace(/^0+(?=\d)/, '').padStart(12, '0'))
+}

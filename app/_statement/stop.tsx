@@ -1,0 +1,30 @@
+import type { Caution } from '../../lib/engine/plan.ts'
+import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
+import { codeLabel } from '../../lib/wording/fact.ts'
+import { Reasons } from './reasons.tsx'
+import style from './stop.module.css'
+
+/** A stop: before everything, in the largest type, never folded; only its sources are one tap away. */
+export function Stop({ caution, knowledge }: { readonly caution: Caution; readonly knowledge: Knowledge }) {
+  return (
+    <section className={style.stop} aria-label={`Stop: ${codeLabel(caution.code, knowledge)}`} data-code={caution.code}>
+      <p className={style.sign}>
+        <svg viewBox="0 0 20 20" aria-hidden="true" focusable="false">
+          <path d="M2 8h16v4H2z" fill="currentColor" />
+        </svg>
+        {`Stop · ${codeLabel(caution.code, knowledge)}`}
+      </p>
+      <p className={style.text}>{caution.text}</p>
+      {caution.who !== '' && <p className={style.who}>{`Call ${caution.who}`}</p>}
+      <p>{caution.because}</p>
+      {caution.caution !== undefined && <p>{caution.caution}</p>}
+      {caution.also.map((other) => (
+        <p key={other.rule}>{other.text}</p>
+      ))}
+      <details className={style.why}>
+        <summary>Sources and rule</summary>
+        <Reasons statement={caution} knowledge={knowledge} />
+      </details>
+    </section>
+  )
+}

@@ -1,0 +1,44 @@
+import type { UsedFact } from '../engine/plan.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import { listWords } from './list.ts'
+
+/** The word for a field, a decision's answer, a code: its label, or the id itself where there is none. */
+export function fieldLabel(field: string, knowledge: Knowledge): string {
+  return knowledge.vocabulary.fields[field]?.label ?? plain(field)
+}
+
+export function valueLabel(field: string, value: string, knowledge: Knowledge): string {
+  if (value === 'unknown') return 'could not be told'
+  const words = knowledge.vocabulary.fields[field]?.values.find((word) => word.id === value)
+  return words?.label ?? knowledge.vocabulary.codes[value]?.label ?? plain(value)
+}
+
+export function codeLabel(code: string, knowledge: Knowledge): string {
+  return knowledge.vocabulary.codes[code]?.label ?? plain(code)
+}
+
+/** What a rule rested on: the fact, whose it is, what it said. */
+export function factWords(used: UsedFact, knowledge: Knowledge): string {
+  const decision = knowledge.decisions.find(({ id }) => id === used.fact)
+  const name = decision ? plain(decision.id) : fieldLabel(used.fact, knowledge)
+  const whose = used.component === null ? name : `${name} of ${used.component}`
+  if (used.said === 'absent') return `${whose}: nobody has looked yet`
+  if (used.said === 'unknown') return `${whose}: looked at, could not be told`
+  const values = used.value === '' ? ['none'] : used.value.split('; ').map((value) => valueLabel(used.fact, value, knowledge))
+  return used.said === 'derived'
+    ? `${whose}: ${listWords(values, 'or')} (worked out)`
+    : `${whose}: ${listWords(values)}`
+}
+
+/** The observation that would settle a precautionary line: its question, as *Look next* asks it. */
+export function lookWords(used: UsedFact, knowledge: Knowledge): string | null {
+  if (used.said !== 'absent' && used.said !== 'unknown') return null
+  const field = knowledge.vocabulary.fields[used.fact]
+  if (!field) return null
+  const asks = field.asks === '' ? field.label : field.asks
+  return used.component === null ? asks : `${used.component}: ${asks}`
+}
+
+function plain(id: string): string {
+  return id.replaceAll(/[-_]/g, ' ')
+}

@@ -45,11 +45,13 @@ export function decide(index: RuleIndex, lookup: Lookup): Decided {
   const { certain, possible } = match(index, lookup)
   const maybe = rulesIn(possible).filter((rule) => !holds(certain, rule))
   const { holding, open } = heedExceptions(index, rulesIn(certain), maybe)
+  // In a silent decision an exception that nobody recorded silences nothing; it only leaves its answer possible.
+  const silent = index.decision.absent === 'silent'
+  const spokenOnly = silent ? { holding: heedExceptions(index, rulesIn(certain), []).holding, open } : { holding, open }
   if (index.decision.answers.length === 0 || index.decision.policy === 'collect') {
-    return { holding, open, taken: null, possible: [] }
+    return { ...spokenOnly, taken: null, possible: [] }
   }
   const answers = answersOf(index, holding, open)
-  if (index.decision.absent === 'protective') return { holding, open, taken: answers[0] ?? null, possible: answers }
-  const settled = answersOf(index, holding, [])
-  return { holding, open, taken: settled[0] ?? null, possible: answers }
+  if (!silent) return { holding, open, taken: answers[0] ?? null, possible: answers }
+  return { ...spokenOnly, taken: answersOf(index, spokenOnly.holding, [])[0] ?? null, possible: answers }
 }

@@ -35,9 +35,13 @@ export function speaks(decision: Decision, cells: readonly Cell[], lookup: Looku
   return calls.length > 0 && calls.every((cell) => cellHolds(cell, lookup(cell.fact)) === 'yes')
 }
 
-/** What later decisions read of a decided one: protective readers see what is still possible, silent ones what was taken. */
-function asFact(index: RuleIndex, decided: Decided, protective: boolean): Fact | undefined {
+/**
+ * What later decisions read of a decided one. Only a protective reader of a protective decision sees what is still
+ * possible: a silent decision stands as it was taken, or a test that nobody made would speak through its readers.
+ */
+function asFact(index: RuleIndex, decided: Decided, readerProtective: boolean): Fact | undefined {
   const { decision } = index
+  const protective = readerProtective && decision.absent === 'protective'
   if (decision.policy === 'collect') {
     const codes = (rules: readonly number[]) =>
       rules.flatMap((rule) => {

@@ -2,4 +2,6 @@ import type { Command } from './command.ts'
 
 /** Every command by the words that call it. Loaded when called, so that one command does not pay for another. */
 export const commands: Readonly<Record<string, () => Promise<{ readonly command: Command }>>> = {
+  'knowledge compile': () => import('./knowledge-compile.ts'),
+  'knowledge check': () => import('./knowledge-check.ts'),
 }

@@ -21,6 +21,7 @@ export default defineConfig({
           name: 'app',
           include: ['tests/app/**/*.test.{ts,tsx}'],
           environment: 'jsdom',
+          setupFiles: ['tests/app/setup.ts'],
           testTimeout: 30_000,
         },
       },

@@ -10,7 +10,10 @@ const most = { cautions: 6, handling: 10, packing: 9, requests: 5 } as const
 
 /** Lines of handling or packing, merged by code and folded to what a person reads. */
 export function linesOf(reasoning: Reasoning, part: 'handling' | 'packing'): readonly Statement[] {
-  return foldBeyond(mergeByCode(saidOf(reasoning, part)).map(({ statement }) => statement), most[part])
+  return foldBeyond(
+    mergeByCode(saidOf(reasoning, part)).map(({ statement }) => statement),
+    most[part],
+  )
 }
 
 const loudness = { stop: 0, warn: 1, note: 2 } as const
@@ -24,10 +27,17 @@ function whom(call: keyof Contacts | null, knowledge: Knowledge, contacts: Conta
 }
 
 /** Stops first, then warnings, then notes. Stops and warnings are never folded; notes are, beyond what a person reads. */
-export function cautionsOf(reasoning: Reasoning, knowledge: Knowledge, contacts: Contacts): readonly Caution[] {
+export function cautionsOf(
+  reasoning: Reasoning,
+  knowledge: Knowledge,
+  contacts: Contacts,
+): readonly Caution[] {
   const said = saidOf(reasoning, 'cautions')
-  const level = (spoken: Spoken) => (spoken.rule.level === 'stop' || spoken.rule.level === 'warn' ? spoken.rule.level : 'note')
-  const loud = said.filter((spoken) => level(spoken) !== 'note').toSorted((a, b) => loudness[level(a)] - loudness[level(b)] || byWeight(a, b))
+  const level = (spoken: Spoken) =>
+    spoken.rule.level === 'stop' || spoken.rule.level === 'warn' ? spoken.rule.level : 'note'
+  const loud = said
+    .filter((spoken) => level(spoken) !== 'note')
+    .toSorted((a, b) => loudness[level(a)] - loudness[level(b)] || byWeight(a, b))
   const notes = mergeByCode(said.filter((spoken) => level(spoken) === 'note'))
   const lines: readonly Caution[] = [...loud, ...notes].map((line) => ({
     ...line.statement,
@@ -44,14 +54,22 @@ export function objectionsOf(reasoning: Reasoning): readonly Objection[] {
     .toSorted((a, b) => Number(a.rule.level !== 'block') - Number(b.rule.level !== 'block') || byWeight(a, b))
     .flatMap(({ rule, statement }) =>
       rule.then.kind === 'say' && rule.then.to !== undefined
-        ? [{ ...statement, to: rule.then.to, level: rule.level === 'block' ? ('block' as const) : ('warn' as const) }]
+        ? [
+            {
+              ...statement,
+              to: rule.then.to,
+              level: rule.level === 'block' ? ('block' as const) : ('warn' as const),
+            },
+          ]
         : [],
     )
 }
 
 /** The first week in order. Nothing else is due while a stop stands: the rest waits for whoever clears it. */
 export function stepsOf(reasoning: Reasoning, asOf: IsoDate, stopped: boolean): readonly Step[] {
-  const lines = mergeByCode(saidOf(reasoning, 'steps')).toSorted((a, b) => a.rule.order - b.rule.order || byWeight(a, b))
+  const lines = mergeByCode(saidOf(reasoning, 'steps')).toSorted(
+    (a, b) => a.rule.order - b.rule.order || byWeight(a, b),
+  )
   return lines.flatMap(({ rule, statement }, at) => {
     if (rule.then.kind !== 'say' || !rule.then.step) return []
     const { who, by, withinDays, until } = rule.then.step
@@ -69,14 +87,19 @@ export function requestsOf(reasoning: Reasoning, knowledge: Knowledge, stopped: 
   if (stopped) return []
   const lines = mergeByCode(saidOf(reasoning, 'requests'))
   const place = (code: string) => knowledge.methods[code]?.order ?? Number.MAX_SAFE_INTEGER
-  const ordered = lines.toSorted((a, b) => place(a.statement.code) - place(b.statement.code) || byWeight(a, b))
+  const ordered = lines.toSorted(
+    (a, b) => place(a.statement.code) - place(b.statement.code) || byWeight(a, b),
+  )
   const said = new Map(saidOf(reasoning, 'requests').map(({ rule, statement }) => [statement.rule, rule]))
   const questions = (statement: Statement) =>
     [statement, ...statement.also].flatMap(({ rule }) => {
       const then = said.get(rule)?.then
       return then?.kind === 'say' && then.request ? [then.request.question] : []
     })
-  return foldBeyond(ordered.map(({ statement }) => statement), most.requests).map((statement, at) => {
+  return foldBeyond(
+    ordered.map(({ statement }) => statement),
+    most.requests,
+  ).map((statement, at) => {
     const method = knowledge.methods[statement.code]
     return {
       method: statement.code,
@@ -99,7 +122,8 @@ export function inspectionOf(reasoning: Reasoning, asOf: IsoDate): Plan['inspect
   )
   const soonest = said.toSorted((a, b) => a.days - b.days || byWeight(a.spoken, b.spoken))[0]
   // Knowledge without a rule that always holds here is a fault of ours, not a gap to paper over.
-  if (!soonest) throw new Error('No rule of an inspection decision holds: the knowledge must have one that always does.')
+  if (!soonest)
+    throw new Error('No rule of an inspection decision holds: the knowledge must have one that always does.')
   const basis = said.filter(({ days }) => days === soonest.days).map(({ spoken }) => spoken.statement)
   return { everyDays: soonest.days, nextOn: addDays(asOf, soonest.days), look: soonest.look, basis }
 }

@@ -60,7 +60,12 @@ function planOf(find: string, reasoning: Reasoning, knowledge: Knowledge, occasi
 }
 
 /** The plan for facts already read from a record: what properties and questions are asked of. */
-export function assessFacts(find: string, facts: RecordFacts, knowledge: Knowledge, occasion: Occasion): Plan {
+export function assessFacts(
+  find: string,
+  facts: RecordFacts,
+  knowledge: Knowledge,
+  occasion: Occasion,
+): Plan {
   return planOf(find, reason(facts, knowledge), knowledge, occasion)
 }
 

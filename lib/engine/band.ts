@@ -33,7 +33,12 @@ function preferences(said: readonly Spoken[]): readonly Band[] {
   return said
     .filter(({ rule }) => rule.level === 'preference')
     .map(({ rule }) => ({ strength: strengths[rule.strength], band: bandOf(rule.then) }))
-    .sort((a, b) => a.strength - b.strength || b.band.max - b.band.min - (a.band.max - a.band.min) || a.band.min - b.band.min)
+    .sort(
+      (a, b) =>
+        a.strength - b.strength ||
+        b.band.max - b.band.min - (a.band.max - a.band.min) ||
+        a.band.min - b.band.min,
+    )
     .map(({ band }) => band)
 }
 
@@ -53,6 +58,9 @@ export function reconcile(parts: readonly ComponentBand[], said: readonly (reado
     const gapPercent = Math.round((limit.min - limit.max) * 100) / 100
     return { band: null, conflict: { between: between.map((part) => part.component), gapPercent } }
   }
-  const band = preferences(said.flat()).reduce((kept, wish) => (meets(join(kept, wish)) ? join(kept, wish) : kept), limit)
+  const band = preferences(said.flat()).reduce(
+    (kept, wish) => (meets(join(kept, wish)) ? join(kept, wish) : kept),
+    limit,
+  )
   return { band, conflict: null }
 }

@@ -47,7 +47,9 @@ export function decide(index: RuleIndex, lookup: Lookup): Decided {
   const { holding, open } = heedExceptions(index, rulesIn(certain), maybe)
   // In a silent decision an exception that nobody recorded silences nothing; it only leaves its answer possible.
   const silent = index.decision.absent === 'silent'
-  const spokenOnly = silent ? { holding: heedExceptions(index, rulesIn(certain), []).holding, open } : { holding, open }
+  const spokenOnly = silent
+    ? { holding: heedExceptions(index, rulesIn(certain), []).holding, open }
+    : { holding, open }
   if (index.decision.answers.length === 0 || index.decision.policy === 'collect') {
     return { ...spokenOnly, taken: null, possible: [] }
   }

@@ -4,7 +4,12 @@ import type { Spoken } from './statement.ts'
 
 /** A plan that says everything is read by nobody: what applies is merged by code, ranked, and the rest folded under it. */
 const strengths: Readonly<Record<Strength, number>> = { must: 0, should: 1, consider: 2 }
-const certainties: Readonly<Record<Certainty, number>> = { established: 0, supported: 1, contested: 2, opinion: 3 }
+const certainties: Readonly<Record<Certainty, number>> = {
+  established: 0,
+  supported: 1,
+  contested: 2,
+  opinion: 3,
+}
 
 /** Strongest first; among equals the layout order of the rule, then its id, so that nothing depends on file order. */
 export function byWeight(a: Spoken, b: Spoken): number {
@@ -37,7 +42,8 @@ export function mergeByCode(said: readonly Spoken[]): readonly Folded[] {
 }
 
 const sharedFacts = (a: Statement, b: Statement) =>
-  a.facts.filter(({ fact, value }) => b.facts.some((other) => other.fact === fact && other.value === value)).length
+  a.facts.filter(({ fact, value }) => b.facts.some((other) => other.fact === fact && other.value === value))
+    .length
 
 /** Keeps `most` lines; each further one goes under the line that rests on most of the same facts. */
 export function foldBeyond(lines: readonly Statement[], most: number): readonly Statement[] {

@@ -53,7 +53,11 @@ function moved(from: Pressing, to: Pressing): Readonly<Record<keyof typeof weigh
 }
 
 /** Answers to one fact that no rule tells apart need trying once. */
-function answersThatMatter(fact: string, domain: readonly string[], knowledge: Knowledge): ReadonlyMap<string, number> {
+function answersThatMatter(
+  fact: string,
+  domain: readonly string[],
+  knowledge: Knowledge,
+): ReadonlyMap<string, number> {
   const index = indexesOf(knowledge).flatMap(({ facts }) => facts.filter((one) => one.fact === fact))
   const classes = new Map<string, { answer: string; size: number }>()
   for (const answer of domain) {
@@ -71,14 +75,20 @@ function answersFor(words: FieldWords, knowledge: Knowledge): ReadonlyMap<string
   tried.set(knowledge, known)
   const cached = known.get(words.id)
   if (cached) return cached
-  const fresh = answersThatMatter(words.id, words.values.map(({ id }) => id), knowledge)
+  const fresh = answersThatMatter(
+    words.id,
+    words.values.map(({ id }) => id),
+    knowledge,
+  )
   known.set(words.id, fresh)
   return fresh
 }
 
 function withFact(facts: RecordFacts, part: number | null, id: string, fact: Fact): RecordFacts {
   if (part === null) return { ...facts, find: { ...facts.find, [id]: fact } }
-  const components = facts.components.map((one, at) => (at === part ? { ...one, facts: { ...one.facts, [id]: fact } } : one))
+  const components = facts.components.map((one, at) =>
+    at === part ? { ...one, facts: { ...one.facts, [id]: fact } } : one,
+  )
   return { ...facts, components }
 }
 
@@ -94,11 +104,19 @@ function openQuestions(reasoning: Reasoning, knowledge: Knowledge): readonly Que
     .flatMap((words): Question[] => {
       const level = fields[words.id as FieldName]?.level
       if (level === 'find') return reasoning.facts.find[words.id] ? [] : [{ part: null, words }]
-      return reasoning.facts.components.flatMap(({ facts }, part) => (facts[words.id] ? [] : [{ part, words }]))
+      return reasoning.facts.components.flatMap(({ facts }, part) =>
+        facts[words.id] ? [] : [{ part, words }],
+      )
     })
 }
 
-const names = { band: 'storage', keep: 'storage', urgency: 'urgency', stops: 'cautions', objections: 'objections' } as const
+const names = {
+  band: 'storage',
+  keep: 'storage',
+  urgency: 'urgency',
+  stops: 'cautions',
+  objections: 'objections',
+} as const
 
 /** The five questions that would settle most, the one that would settle most first; none that would change nothing. */
 export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): Plan['lookNext'] {
@@ -115,7 +133,9 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
     const settles = new Set<string>()
     let score = 0
     for (const { fact, weight } of trials) {
-      const after = pressing(reasonAgain(reasoning, withFact(reasoning.facts, part, words.id, fact), words.id))
+      const after = pressing(
+        reasonAgain(reasoning, withFact(reasoning.facts, part, words.id, fact), words.id),
+      )
       for (const [axis, change] of Object.entries(moved(before, after)) as [keyof typeof weights, number][]) {
         if (change === 0) continue
         settles.add(names[axis])
@@ -126,7 +146,9 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
   })
   return scored
     .filter(({ score }) => score > 0)
-    .toSorted((a, b) => b.score - a.score || (a.words.id < b.words.id ? -1 : 1) || (a.part ?? -1) - (b.part ?? -1))
+    .toSorted(
+      (a, b) => b.score - a.score || (a.words.id < b.words.id ? -1 : 1) || (a.part ?? -1) - (b.part ?? -1),
+    )
     .slice(0, most)
     .map(({ part, words, settles }): LookNext => ({
       fact: part === null ? words.id : `${reasoning.facts.components[part]!.name}.${words.id}`,

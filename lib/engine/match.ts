@@ -94,7 +94,8 @@ export function cellHolds(cell: Cell, fact: Fact | undefined): 'yes' | 'no' | 'o
   }
   const set = 'any' in cell ? cell.any : cell.none
   const inside = fact.has.some((value) => set.includes(value))
-  const surelyInside = inside || (fact.one === true && may !== null && may.every((value) => set.includes(value)))
+  const surelyInside =
+    inside || (fact.one === true && may !== null && may.every((value) => set.includes(value)))
   const perhapsInside = inside || may === null || may.some((value) => set.includes(value))
   const [sure, perhaps] = 'any' in cell ? [surelyInside, perhapsInside] : [!perhapsInside, !surelyInside]
   return sure ? 'yes' : perhaps ? 'open' : 'no'

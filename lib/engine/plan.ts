@@ -80,7 +80,11 @@ export interface Conflict {
 
 export interface Storage {
   readonly rhPercent: Band | null
-  readonly interim: { readonly rhPercent: Band; readonly checkEveryDays: number; readonly says: Statement } | null
+  readonly interim: {
+    readonly rhPercent: Band
+    readonly checkEveryDays: number
+    readonly says: Statement
+  } | null
   readonly act: readonly Act[]
   readonly light: 'dark' | 'ordinary'
   readonly air: readonly string[]
@@ -125,7 +129,12 @@ export interface Plan {
   readonly urgencyBasis: readonly Statement[]
   readonly storage: Storage
   readonly steps: readonly Step[]
-  readonly inspection: { readonly everyDays: number; readonly nextOn: IsoDate; readonly look: string; readonly basis: readonly Statement[] }
+  readonly inspection: {
+    readonly everyDays: number
+    readonly nextOn: IsoDate
+    readonly look: string
+    readonly basis: readonly Statement[]
+  }
   readonly handling: readonly Statement[]
   readonly packing: readonly Statement[]
   readonly cautions: readonly Caution[]

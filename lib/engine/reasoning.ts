@@ -92,7 +92,9 @@ function conclude(index: RuleIndex, reasoning: Reasoning): Conclusion {
   if (index.decision.each === 'find') {
     return { index, find: decide(index, lookupIn(reasoning, null, protective)), components: [] }
   }
-  const components = reasoning.facts.components.map((_, part) => decide(index, lookupIn(reasoning, part, protective)))
+  const components = reasoning.facts.components.map((_, part) =>
+    decide(index, lookupIn(reasoning, part, protective)),
+  )
   return { index, find: null, components }
 }
 
@@ -108,7 +110,10 @@ const sameRules = (a: readonly unknown[], b: readonly unknown[]) =>
   a.length === b.length && a.every((item, at) => item === b[at])
 
 const sameDecided = (a: Decided, b: Decided) =>
-  a.taken === b.taken && sameRules(a.possible, b.possible) && sameRules(a.holding, b.holding) && sameRules(a.open, b.open)
+  a.taken === b.taken &&
+  sameRules(a.possible, b.possible) &&
+  sameRules(a.holding, b.holding) &&
+  sameRules(a.open, b.open)
 
 const sameConclusion = (a: Conclusion, b: Conclusion) =>
   a.components.length === b.components.length &&

@@ -101,6 +101,8 @@ export function indexRules(decision: Decision): RuleIndex {
     all,
     facts: decision.facts.map((fact) => factIndex(fact, cells, words)),
     silences: rules.map((rule) => rule.overrides.flatMap((id) => number.get(id) ?? [])),
-    rank: rules.map((rule) => (rule.then.kind === 'answer' ? decision.answers.indexOf(rule.then.answer) : -1)),
+    rank: rules.map((rule) =>
+      rule.then.kind === 'answer' ? decision.answers.indexOf(rule.then.answer) : -1,
+    ),
   }
 }

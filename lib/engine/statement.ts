@@ -28,12 +28,18 @@ function voices(conclusion: Conclusion, reasoning: Reasoning): ReadonlyMap<numbe
   const hear = (part: number | null, rules: readonly number[], precautionary: boolean) => {
     for (const rule of rules) heard.set(rule, [...(heard.get(rule) ?? []), { part, precautionary }])
   }
-  const each = conclusion.find ? [{ part: null, decided: conclusion.find }] : conclusion.components.map((decided, part) => ({ part, decided }))
+  const each = conclusion.find
+    ? [{ part: null, decided: conclusion.find }]
+    : conclusion.components.map((decided, part) => ({ part, decided }))
   for (const { part, decided } of each) {
     hear(part, decided.holding, false)
     if (decision.absent !== 'protective') continue
     const lookup = lookupIn(reasoning, part, true)
-    hear(part, decided.open.filter((rule) => speaks(decision, decision.rules[rule]!.when, lookup)), true)
+    hear(
+      part,
+      decided.open.filter((rule) => speaks(decision, decision.rules[rule]!.when, lookup)),
+      true,
+    )
   }
   return heard
 }
@@ -45,11 +51,17 @@ function usedFacts(rule: Rule, reasoning: Reasoning, part: number | null, protec
 }
 
 /** One statement for a rule and the parts it speaks for, with everything needed to defend it. */
-export function statementOf(conclusion: Conclusion, rule: Rule, heard: readonly Voice[], reasoning: Reasoning): Statement {
+export function statementOf(
+  conclusion: Conclusion,
+  rule: Rule,
+  heard: readonly Voice[],
+  reasoning: Reasoning,
+): Statement {
   const { decision } = conclusion.index
   const parts = heard.flatMap(({ part }) => part ?? [])
   return {
-    code: rule.then.kind === 'say' ? rule.then.code : rule.then.kind === 'answer' ? rule.then.answer : rule.id,
+    code:
+      rule.then.kind === 'say' ? rule.then.code : rule.then.kind === 'answer' ? rule.then.answer : rule.id,
     text: rule.text,
     strength: rule.strength,
     certainty: rule.certainty,
@@ -73,7 +85,10 @@ export function spoken(conclusion: Conclusion, reasoning: Reasoning): readonly S
   const { rules } = conclusion.index.decision
   return [...voices(conclusion, reasoning)]
     .sort(([a], [b]) => a - b)
-    .map(([number, heard]) => ({ rule: rules[number]!, statement: statementOf(conclusion, rules[number]!, heard, reasoning) }))
+    .map(([number, heard]) => ({
+      rule: rules[number]!,
+      statement: statementOf(conclusion, rules[number]!, heard, reasoning),
+    }))
 }
 
 /** The same for one part alone. */
@@ -83,5 +98,8 @@ export function spokenFor(conclusion: Conclusion, reasoning: Reasoning, part: nu
     .map(([number, heard]) => [number, heard.filter((voice) => voice.part === part)] as const)
     .filter(([, heard]) => heard.length > 0)
     .sort(([a], [b]) => a - b)
-    .map(([number, heard]) => ({ rule: rules[number]!, statement: statementOf(conclusion, rules[number]!, heard, reasoning) }))
+    .map(([number, heard]) => ({
+      rule: rules[number]!,
+      statement: statementOf(conclusion, rules[number]!, heard, reasoning),
+    }))
 }

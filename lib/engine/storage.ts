@@ -32,7 +32,10 @@ function temperature(reasoning: Reasoning): { band: Storage['temperatureC']; bas
   const lows = ends.flatMap(({ from }) => from ?? [])
   const highs = ends.flatMap(({ to }) => to ?? [])
   return {
-    band: { min: lows.length > 0 ? Math.max(...lows) : null, max: highs.length > 0 ? Math.min(...highs) : null },
+    band: {
+      min: lows.length > 0 ? Math.max(...lows) : null,
+      max: highs.length > 0 ? Math.min(...highs) : null,
+    },
     basis: said.map(({ statement }) => statement),
   }
 }
@@ -70,7 +73,9 @@ export function storageOf(reasoning: Reasoning): Storage {
   const light = valueOf(reasoning, 'storage.light')
   const air = saidOf(reasoning, 'storage.air')
   const { band: temperatureC, basis: temperatureBasis } = temperature(reasoning)
-  const humidityBasis = humidity.flatMap((conclusion) => spoken(conclusion, reasoning)).map(({ statement }) => statement)
+  const humidityBasis = humidity
+    .flatMap((conclusion) => spoken(conclusion, reasoning))
+    .map(({ statement }) => statement)
   return {
     rhPercent: keep.taken === 'wet' ? null : band,
     interim: conflict && keep.taken !== 'wet' ? interim(reasoning) : null,
@@ -85,6 +90,12 @@ export function storageOf(reasoning: Reasoning): Storage {
       : null,
     keep: keep.taken === 'wet' || keep.taken === 'dry' ? keep.taken : 'as-found',
     components,
-    basis: [...humidityBasis, ...keep.basis, ...temperatureBasis, ...light.basis, ...air.map(({ statement }) => statement)],
+    basis: [
+      ...humidityBasis,
+      ...keep.basis,
+      ...temperatureBasis,
+      ...light.basis,
+      ...air.map(({ statement }) => statement),
+    ],
   }
 }

@@ -1,6 +1,6 @@
-import type { Cell, Interval } from '../knowledge/knowledge.ts'
+import type { Cell } from '../knowledge/knowledge.ts'
 import type { Fact } from '../record/fact.ts'
-import type { FactIndex, Mask, RuleIndex } from './rule-index.ts'
+import { standingAt, within, type FactIndex, type Mask, type RuleIndex } from './rule-index.ts'
 
 /**
  * Yes, no or cannot tell for every rule of a decision at once. `certain`: the rule holds whatever the open facts turn out
@@ -13,15 +13,6 @@ export interface Match {
 
 /** Where a fact is looked up; undefined is *absent*. */
 export type Lookup = (fact: string) => Fact | undefined
-
-export function within(number: number, interval: Interval): boolean {
-  return (
-    (interval.from === undefined || number >= interval.from) &&
-    (interval.above === undefined || number > interval.above) &&
-    (interval.to === undefined || number <= interval.to) &&
-    (interval.below === undefined || number < interval.below)
-  )
-}
 
 const nothing: readonly string[] = []
 
@@ -39,38 +30,29 @@ function shared(of: ReadonlyMap<string, Mask>, values: readonly string[], word: 
   return values.length === 0 ? 0 : bits
 }
 
-function narrow(index: FactIndex, fact: Fact | undefined, certain: Mask, possible: Mask): void {
-  if (fact === undefined) {
-    // Absent contradicts nothing and settles nothing.
-    for (let word = 0; word < certain.length; word++) certain[word]! &= index.free[word]!
-    return
-  }
+/** A fact that is stated and closed leaves nothing to doubt: one mask serves both. */
+function settle(index: FactIndex, fact: Fact): Mask | null {
+  if (fact.may.length !== 0 || fact.has.length !== 1 || index.interval !== null) return null
+  return index.settledBy.get(fact.has[0]!) ?? index.settledByOther
+}
+
+function narrow(index: FactIndex, fact: Fact, certain: Mask, possible: Mask): void {
   const open = fact.may === 'any'
   const may = fact.may === 'any' ? nothing : fact.may
+  const standing =
+    index.zones !== null && fact.number !== undefined ? standingAt(index.zones, fact.number) : null
   for (let word = 0; word < certain.length; word++) {
-    const free = index.free[word]!
-    const has = union(index.anyOf, fact.has, word)
+    const has = index.free[word]! | union(index.anyOf, fact.has, word)
     const barred = union(index.noneOf, fact.has, word)
-    let sure = free | has
-    let maybe = free | has | (open ? index.any[word]! : union(index.anyOf, may, word))
-    if (fact.one) {
-      sure |= shared(index.anyOf, may, word)
-      maybe |= index.none[word]! & ~shared(index.noneOf, may, word)
-    } else {
-      maybe |= index.none[word]! & ~barred
-    }
+    let sure = has
+    let maybe = has | (open ? index.any[word]! : union(index.anyOf, may, word))
+    if (fact.one) sure |= shared(index.anyOf, may, word)
+    maybe |= index.none[word]! & ~(fact.one ? shared(index.noneOf, may, word) : barred)
     if (!open) sure |= index.none[word]! & ~barred & ~union(index.noneOf, may, word)
-    if (index.intervals.length > 0) {
-      if (fact.number === undefined) maybe |= index.interval[word]!
-      else {
-        for (const { rule, interval } of index.intervals) {
-          if (rule >> 5 === word && within(fact.number, interval)) {
-            sure |= 1 << (rule & 31)
-            maybe |= 1 << (rule & 31)
-          }
-        }
-      }
-    }
+    if (standing !== null) {
+      sure |= standing[word]!
+      maybe |= standing[word]!
+    } else if (index.interval !== null) maybe |= index.interval[word]!
     certain[word]! &= sure
     possible[word]! &= maybe
   }
@@ -80,7 +62,22 @@ function narrow(index: FactIndex, fact: Fact | undefined, certain: Mask, possibl
 export function match(index: RuleIndex, lookup: Lookup): Match {
   const certain = index.all.slice()
   const possible = index.all.slice()
-  for (const fact of index.facts) narrow(fact, lookup(fact.fact), certain, possible)
+  for (const factIndex of index.facts) {
+    const fact = lookup(factIndex.fact)
+    if (fact === undefined) {
+      // Absent contradicts nothing and settles nothing.
+      for (let word = 0; word < certain.length; word++) certain[word]! &= factIndex.free[word]!
+      continue
+    }
+    const settled = settle(factIndex, fact)
+    if (settled === null) narrow(factIndex, fact, certain, possible)
+    else {
+      for (let word = 0; word < certain.length; word++) {
+        certain[word]! &= settled[word]!
+        possible[word]! &= settled[word]!
+      }
+    }
+  }
   return { certain, possible }
 }
 

@@ -16,9 +16,21 @@ export interface FactIndex {
   /** Rules whose cell wants none of a set, all and by value. */
   readonly none: Mask
   readonly noneOf: ReadonlyMap<string, Mask>
-  /** Rules whose cell is an interval, and the intervals themselves. */
-  readonly interval: Mask
-  readonly intervals: readonly { readonly rule: number; readonly interval: Interval }[]
+  /** Rules whose cell is an interval; null where there is none, so that the matcher need not ask. */
+  readonly interval: Mask | null
+  readonly zones: Zones | null
+  /** For a fact that is stated and closed with one value: the rules it leaves standing, by value, and for any other value. */
+  readonly settledBy: ReadonlyMap<string, Mask>
+  readonly settledByOther: Mask
+}
+
+/**
+ * The number line cut at every end of every interval: zone 2i + 1 is the end `cuts[i]` itself, zone 2i the open stretch
+ * below it. Within one zone no rule changes its mind, so a number is matched by one binary search.
+ */
+export interface Zones {
+  readonly cuts: readonly number[]
+  readonly standing: readonly Mask[]
 }
 
 export interface RuleIndex {
@@ -52,6 +64,40 @@ export function rulesIn(mask: Mask): number[] {
   return found
 }
 
+export function within(number: number, interval: Interval): boolean {
+  return (
+    (interval.from === undefined || number >= interval.from) &&
+    (interval.above === undefined || number > interval.above) &&
+    (interval.to === undefined || number <= interval.to) &&
+    (interval.below === undefined || number < interval.below)
+  )
+}
+
+function zonesOf(intervals: readonly { rule: number; interval: Interval }[], words: number): Zones | null {
+  if (intervals.length === 0) return null
+  const ends = intervals.flatMap(({ interval: { from, above, to, below } }) => [from, above, to, below])
+  const cuts = [...new Set(ends.filter((end) => end !== undefined))].sort((a, b) => a - b)
+  const witnesses = cuts.flatMap((cut, at) => [at === 0 ? cut - 1 : (cuts[at - 1]! + cut) / 2, cut])
+  const standing = [...witnesses, (cuts.at(-1) ?? 0) + 1].map((witness) => {
+    const mask = new Int32Array(words)
+    for (const { rule, interval } of intervals) if (within(witness, interval)) bit(mask, rule)
+    return mask
+  })
+  return { cuts, standing }
+}
+
+/** The rules whose interval holds `number`. */
+export function standingAt({ cuts, standing }: Zones, number: number): Mask {
+  let low = 0
+  let high = cuts.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (cuts[middle]! < number) low = middle + 1
+    else high = middle
+  }
+  return standing[cuts[low] === number ? 2 * low + 1 : 2 * low]!
+}
+
 function factIndex(fact: string, rules: readonly (readonly Cell[])[], words: number): FactIndex {
   const mask = () => new Int32Array(words)
   const free = mask()
@@ -82,7 +128,23 @@ function factIndex(fact: string, rules: readonly (readonly Cell[])[], words: num
       intervals.push({ rule, interval: cell.interval })
     }
   })
-  return { fact, free, any, anyOf, none, noneOf, interval, intervals }
+  const settled = (value: string | null) =>
+    free.map(
+      (word, at) =>
+        word | (anyOf.get(value ?? '')?.[at] ?? 0) | (none[at]! & ~(noneOf.get(value ?? '')?.[at] ?? 0)),
+    )
+  return {
+    fact,
+    free,
+    any,
+    anyOf,
+    none,
+    noneOf,
+    interval: intervals.length > 0 ? interval : null,
+    zones: zonesOf(intervals, words),
+    settledBy: new Map([...anyOf.keys(), ...noneOf.keys()].map((value) => [value, settled(value)])),
+    settledByOther: settled(null),
+  }
 }
 
 /** Builds the index of one decision; retired rules never stand in it. */

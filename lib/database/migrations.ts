@@ -80,7 +80,6 @@ export const steps: readonly Step[] = [
       rh_high: 'double precision?',
       t_low: 'double precision?',
       t_high: 'double precision?',
-      extra: 'text',
     },
     refers: { project_id: 'project' },
     unique: ['project_id', 'name'],

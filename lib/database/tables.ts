@@ -47,7 +47,6 @@ export interface RoomRow extends Row {
   rh_high: number | null
   t_low: number | null
   t_high: number | null
-  extra: string
 }
 
 export interface BoxRow extends Row {

@@ -1,0 +1,128 @@
+import type { IsoDate } from '../base/calendar.ts'
+import type { Outcome } from '../base/outcome.ts'
+import type { Plan } from '../engine/plan.ts'
+import type { Contact, Knowledge } from '../knowledge/knowledge.ts'
+import type { ConditionRecord } from '../record/record.ts'
+import type { BandCount, FindQuery, UrgencyCount } from './find-query.ts'
+import type {
+  Actor, Change, Find, ImportBatch, KeptPlan, KeptRecord, Person, Project, Site, SiteContact,
+} from './kept.ts'
+import type { Standing } from './standing.ts'
+import type { Box, BoxDetail, Room } from './store-tables.ts'
+import type { Answer, Trouble } from './trouble.ts'
+
+/** What services ask of the outside. lib/database answers it; lib/start.ts joins the two. */
+export interface World {
+  readonly store: Store
+  readonly knowledge: Knowledge
+  /** The day it is, where this machine stands. */
+  readonly today: () => IsoDate
+  /** The folder of the tool itself, where content/ lies. */
+  readonly root: string
+}
+
+export interface Store {
+  readonly read: <Value>(work: (reads: Reads) => Answer<Value>) => Answer<Value>
+  /**
+   * All of it is kept or nothing, with one line in the change trail: `what` was done, by whom, from where. `work` may be
+   * run again when another writer was in the way, so it must do nothing but read and write through `writes`.
+   */
+  readonly write: <Value>(what: string, by: Actor, work: (writes: Writes) => Answer<Value>) => Answer<Value>
+  readonly close: () => Promise<void>
+}
+
+export interface Reads {
+  readonly projects: {
+    readonly all: () => Promise<readonly Project[]>
+    readonly byId: (id: string) => Promise<Project | null>
+    readonly byName: (name: string) => Promise<Project | null>
+  }
+  readonly sites: {
+    readonly ofProject: (projectId: string) => Promise<readonly Site[]>
+    readonly byId: (id: string) => Promise<Site | null>
+    readonly contacts: (projectId: string) => Promise<readonly SiteContact[]>
+  }
+  readonly people: { readonly all: () => Promise<readonly Person[]> }
+  readonly finds: {
+    readonly byId: (id: string) => Promise<Find | null>
+    readonly byNumbers: (siteId: string, numbers: readonly string[]) => Promise<readonly Find[]>
+    /** In the order of their numbers, after the one named. */
+    readonly page: (projectId: string, after: Find | null, limit: number) => Promise<readonly Find[]>
+  }
+  readonly records: {
+    readonly byId: (id: string) => Promise<KeptRecord | null>
+    /** Oldest first: by day, then by when they were kept. */
+    readonly ofFinds: (findIds: readonly string[]) => Promise<readonly KeptRecord[]>
+  }
+  readonly plans: { readonly ofRecords: (recordIds: readonly string[]) => Promise<readonly KeptPlan[]> }
+  readonly standings: {
+    /** Finds whose standing was made on another day or with other knowledge. */
+    readonly outOfDate: (projectId: string, asOf: IsoDate, knowledge: string, limit: number) => Promise<readonly Find[]>
+    readonly list: (query: FindQuery) => Promise<readonly Standing[]>
+    readonly count: (query: FindQuery) => Promise<number>
+    readonly byUrgency: (projectId: string) => Promise<readonly UrgencyCount[]>
+    readonly byBand: (projectId: string) => Promise<readonly BandCount[]>
+  }
+  readonly imports: {
+    readonly ofProject: (projectId: string) => Promise<readonly ImportBatch[]>
+    readonly byId: (id: string) => Promise<ImportBatch | null>
+    readonly rejected: (importId: string, afterRow: number, limit: number) => Promise<readonly RejectedRow[]>
+  }
+  readonly rooms: { readonly ofProject: (projectId: string) => Promise<readonly Room[]> }
+  readonly boxes: { readonly ofProject: (projectId: string) => Promise<readonly Box[]> }
+  readonly changes: { readonly latest: (limit: number) => Promise<readonly Change[]> }
+}
+
+/** A row that could not be read, as it came, with what is wrong with it: kept to be mended, never dropped. */
+export interface RejectedRow {
+  readonly row: number
+  readonly cells: unknown
+  readonly problems: unknown
+}
+
+export interface NewRecord {
+  readonly findId: string
+  readonly record: ConditionRecord
+  readonly contentHash: string
+  readonly importId: string | null
+}
+
+/** Kept, or refused because the version read is no longer the newest. */
+export type Written = Outcome<{ readonly id: string }, Trouble>
+
+export interface Writes extends Reads {
+  readonly projects: Reads['projects'] & {
+    readonly add: (project: Pick<Project, 'name' | 'invented'>) => Promise<Project>
+  }
+  readonly sites: Reads['sites'] & {
+    /** The site with that code, made where it is new. */
+    readonly ensure: (projectId: string, code: string) => Promise<Site>
+    readonly keepContact: (siteId: string, contact: ContactToKeep) => Promise<Written>
+  }
+  readonly finds: Reads['finds'] & {
+    /** The finds with those numbers, those that are new made; in the order asked. */
+    readonly ensure: (site: Site, numbers: readonly string[]) => Promise<readonly Find[]>
+  }
+  readonly records: Reads['records'] & {
+    /** Adds those that are not there yet and gives their ids; a record with the same content is already there. */
+    readonly add: (records: readonly NewRecord[]) => Promise<readonly string[]>
+  }
+  readonly plans: Reads['plans'] & {
+    readonly add: (plans: readonly { readonly recordId: string; readonly plan: Plan }[]) => Promise<void>
+  }
+  readonly standings: Reads['standings'] & { readonly keep: (standings: readonly Standing[]) => Promise<void> }
+  readonly imports: Reads['imports'] & {
+    readonly begin: (batch: { projectId: string; fileName: string; sha256: string }) => Promise<string>
+    readonly reject: (importId: string, rows: readonly RejectedRow[]) => Promise<void>
+    readonly finish: (importId: string, counts: ImportCounts) => Promise<void>
+  }
+  readonly rooms: Reads['rooms'] & { readonly keep: (projectId: string, rooms: readonly RoomToKeep[]) => Promise<readonly Written[]> }
+  readonly boxes: Reads['boxes'] & { readonly keep: (projectId: string, boxes: readonly BoxToKeep[]) => Promise<readonly Written[]> }
+}
+
+export type ImportCounts = Pick<ImportBatch, 'rowsRead' | 'recordsAdded' | 'recordsAlreadyThere' | 'rowsRejected' | 'problems'>
+
+/** `version` null: new, or the newest whatever it is (a whole table read in); a number: the version it was read at. */
+export type ContactToKeep = { readonly kind: Contact; readonly name: string; readonly reach: string; readonly version: number | null }
+export type RoomToKeep = Pick<Room, 'name' | 'rhPercent' | 'temperatureC'> & { readonly version: number | null }
+export type BoxToKeep = { readonly name: string; readonly room: string; readonly detail: BoxDetail; readonly version: number | null }

@@ -32,6 +32,7 @@ function shared(of: ReadonlyMap<string, Mask>, values: readonly string[], word: 
 
 /** A fact that is stated and closed leaves nothing to doubt: one mask serves both. */
 function settle(index: FactIndex, fact: Fact): Mask | null {
+  if (fact.number !== undefined) return index.numbersOnly ? standingAt(index.zones!, fact.number) : null
   if (fact.may.length !== 0 || fact.has.length !== 1 || index.interval !== null) return null
   return index.settledBy.get(fact.has[0]!) ?? index.settledByOther
 }
@@ -61,22 +62,21 @@ function narrow(index: FactIndex, fact: Fact, certain: Mask, possible: Mask): vo
 /** Which rules of the decision hold, and which may hold. */
 export function match(index: RuleIndex, lookup: Lookup): Match {
   const certain = index.all.slice()
-  const possible = index.all.slice()
+  // While every fact is settled the two masks are one; the first doubt parts them.
+  let possible = certain
+  const words = certain.length
   for (const factIndex of index.facts) {
     const fact = lookup(factIndex.fact)
-    if (fact === undefined) {
-      // Absent contradicts nothing and settles nothing.
-      for (let word = 0; word < certain.length; word++) certain[word]! &= factIndex.free[word]!
+    const settled = fact === undefined ? null : settle(factIndex, fact)
+    if (settled !== null) {
+      for (let word = 0; word < words; word++) certain[word]! &= settled[word]!
+      if (possible !== certain) for (let word = 0; word < words; word++) possible[word]! &= settled[word]!
       continue
     }
-    const settled = settle(factIndex, fact)
-    if (settled === null) narrow(factIndex, fact, certain, possible)
-    else {
-      for (let word = 0; word < certain.length; word++) {
-        certain[word]! &= settled[word]!
-        possible[word]! &= settled[word]!
-      }
-    }
+    if (possible === certain) possible = certain.slice()
+    // Absent contradicts nothing and settles nothing.
+    if (fact === undefined) for (let word = 0; word < words; word++) certain[word]! &= factIndex.free[word]!
+    else narrow(factIndex, fact, certain, possible)
   }
   return { certain, possible }
 }

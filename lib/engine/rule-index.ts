@@ -19,6 +19,8 @@ export interface FactIndex {
   /** Rules whose cell is an interval; null where there is none, so that the matcher need not ask. */
   readonly interval: Mask | null
   readonly zones: Zones | null
+  /** No cell asks for words: a number alone settles the fact, and `zones` already hold the free rules. */
+  readonly numbersOnly: boolean
   /** For a fact that is stated and closed with one value: the rules it leaves standing, by value, and for any other value. */
   readonly settledBy: ReadonlyMap<string, Mask>
   readonly settledByOther: Mask
@@ -73,20 +75,20 @@ export function within(number: number, interval: Interval): boolean {
   )
 }
 
-function zonesOf(intervals: readonly { rule: number; interval: Interval }[], words: number): Zones | null {
+function zonesOf(intervals: readonly { rule: number; interval: Interval }[], free: Mask): Zones | null {
   if (intervals.length === 0) return null
   const ends = intervals.flatMap(({ interval: { from, above, to, below } }) => [from, above, to, below])
   const cuts = [...new Set(ends.filter((end) => end !== undefined))].sort((a, b) => a - b)
   const witnesses = cuts.flatMap((cut, at) => [at === 0 ? cut - 1 : (cuts[at - 1]! + cut) / 2, cut])
   const standing = [...witnesses, (cuts.at(-1) ?? 0) + 1].map((witness) => {
-    const mask = new Int32Array(words)
+    const mask = free.slice()
     for (const { rule, interval } of intervals) if (within(witness, interval)) bit(mask, rule)
     return mask
   })
   return { cuts, standing }
 }
 
-/** The rules whose interval holds `number`. */
+/** The rules whose interval holds `number`, and those that do not ask. */
 export function standingAt({ cuts, standing }: Zones, number: number): Mask {
   let low = 0
   let high = cuts.length
@@ -141,7 +143,8 @@ function factIndex(fact: string, rules: readonly (readonly Cell[])[], words: num
     none,
     noneOf,
     interval: intervals.length > 0 ? interval : null,
-    zones: zonesOf(intervals, words),
+    zones: zonesOf(intervals, free),
+    numbersOnly: intervals.length > 0 && anyOf.size === 0 && noneOf.size === 0,
     settledBy: new Map([...anyOf.keys(), ...noneOf.keys()].map((value) => [value, settled(value)])),
     settledByOther: settled(null),
   }

@@ -1,8 +1,16 @@
 import type { Finding, Flaw, Place } from '../knowledge/flaw.ts'
+import { answersNeverGiven } from './answers-never-given.ts'
 import type { Base, Check } from './base.ts'
+import { conflicts } from './conflicts.ts'
 import { factsOfDecision } from './facts-of-decision.ts'
+import { fixedAnswers } from './fixed-answers.ts'
+import { gaps } from './gaps.ts'
 import { memoryBehindMust } from './memory-behind-must.ts'
+import { silentRules } from './silent-rules.ts'
+import { stopsUnread } from './stops-unread.ts'
+import { uncovered } from './uncovered.ts'
 import { unusedFigures, unusedWorks } from './unused.ts'
+import { vocabularyAgrees } from './vocabulary.ts'
 import { withoutSource } from './without-source.ts'
 import { codesWithoutWords, wordsWithoutCode } from './words.ts'
 
@@ -12,9 +20,17 @@ const checks: readonly Check[] = [
   memoryBehindMust,
   unusedFigures,
   unusedWorks,
-  factsOfDecision,
+  vocabularyAgrees,
   codesWithoutWords,
   wordsWithoutCode,
+  factsOfDecision,
+  fixedAnswers,
+  answersNeverGiven,
+  stopsUnread,
+  silentRules,
+  conflicts,
+  uncovered,
+  gaps,
 ]
 
 export function findings(base: Base): readonly Finding[] {

@@ -26,9 +26,9 @@ export interface FlawAbout {
   'fact-unread': { readonly decision: string; readonly fact: string }
   'fact-undeclared': { readonly decision: string; readonly rule: string; readonly fact: string }
   'field-without-words': { readonly field: string }
-  'words-without-field': { readonly field: string; readonly near: string | null }
+  'words-without-field': { readonly field: string }
   'value-without-words': { readonly field: string; readonly value: string }
-  'words-without-value': { readonly field: string; readonly value: string; readonly near: string | null }
+  'words-without-value': { readonly field: string; readonly value: string }
   'code-without-words': { readonly code: string; readonly decision: string }
   'words-without-code': { readonly code: string }
   'without-source': { readonly rule: string }
@@ -39,6 +39,7 @@ export interface FlawAbout {
   'without-example': { readonly rule: string }
   'example-fails': { readonly rule: string; readonly expected: string; readonly got: string }
   'example-fact': { readonly rule: string; readonly fact: string }
+  'fixed-answers': { readonly decision: string; readonly wants: readonly string[]; readonly found: readonly string[] }
   'answer-never-given': { readonly decision: string; readonly answer: string }
   'stop-unread': { readonly code: string }
   gap: { readonly decision: string; readonly facts: readonly (readonly [string, string])[]; readonly more: number }

@@ -58,9 +58,9 @@ const sentences: Sentences = {
   'fact-unread': ({ decision, fact }) => `${decision} lists the fact ${fact} and no rule of it reads it; leave it out.`,
   'fact-undeclared': ({ decision, rule, fact }) => `${rule} reads ${fact}, which "facts" of ${decision} does not list.`,
   'field-without-words': ({ field }) => `The record has a field ${field} and the vocabulary no words for it.`,
-  'words-without-field': ({ field, near }) => `The record has no field ${field}.${meant(near)}`,
+  'words-without-field': ({ field }) => `The record has no field ${field}; correct the id or leave it out.`,
   'value-without-words': ({ field, value }) => `The record allows ${field} ${value} and the vocabulary has no words for it.`,
-  'words-without-value': ({ field, value, near }) => `The record knows no ${field} ${value}.${meant(near)}`,
+  'words-without-value': ({ field, value }) => `The record knows no ${field} ${value}; correct the id or leave it out.`,
   'code-without-words': ({ code, decision }) =>
     `${decision} may say ${code}, and content/vocabulary/codes.yaml has no words for it.`,
   'words-without-code': ({ code }) => `No decision or method ever says ${code}.`,
@@ -73,6 +73,8 @@ const sentences: Sentences = {
   'without-example': ({ rule }) => `${rule} has no example; give the facts and what it gives.`,
   'example-fails': ({ rule, expected, got }) => `The example of ${rule} should give ${expected} and gives ${got}.`,
   'example-fact': ({ rule, fact }) => `The example of ${rule} gives ${fact}, which its decision does not read.`,
+  'fixed-answers': ({ decision, wants, found }) =>
+    `${decision} answers ${wants.join(', ')} in this order, strictest first; it has ${found.length === 0 ? 'none' : found.join(', ')}.`,
   'answer-never-given': ({ decision, answer }) => `No rule of ${decision} ever answers ${answer}.`,
   'stop-unread': ({ code }) => `The stop ${code} makes nothing urgent: the rules of urgency that answer "now" must read it.`,
   gap: ({ decision, facts: pairs, more }) =>

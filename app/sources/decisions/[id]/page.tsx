@@ -1,0 +1,72 @@
+import type { Metadata } from 'next'
+import { notFound } from 'next/navigation'
+import { absentWords, cellWords, policyWords } from '../../../../lib/wording/rule.ts'
+import { fieldLabel } from '../../../../lib/wording/fact.ts'
+import { knowledgeHere } from '../../../_server/services.ts'
+import { Back } from '../../back.tsx'
+import { RuleRows } from './rule-rows.tsx'
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>
+}
+
+async function decisionOf({ params }: Props) {
+  const { id } = await params
+  const knowledge = await knowledgeHere()
+  return { knowledge, decision: knowledge.decisions.find((candidate) => candidate.id === id) }
+}
+
+export async function generateMetadata(props: Props): Promise<Metadata> {
+  return { title: (await decisionOf(props)).decision?.asks ?? 'Decision' }
+}
+
+export default async function DecisionSheet(props: Props) {
+  const { knowledge, decision } = await decisionOf(props)
+  if (decision === undefined) notFound()
+  return (
+    <>
+      <header className="head">
+        <Back to="/sources#decisions" name="Decisions" />
+        <h1>{decision.asks}</h1>
+        <p className="measure">
+          {`Asked of each ${decision.each === 'component' ? 'part' : 'find'}. ${policyWords[decision.policy]} ${absentWords[decision.absent]}`}
+        </p>
+      </header>
+      <div className="scroll" tabIndex={0} role="region" aria-label="Review table">
+        <table>
+          <caption>Review table: a rule holds where all its cells do. The order of rules means nothing.</caption>
+          <thead>
+            <tr>
+              <th scope="col">Rule</th>
+              {decision.facts.map((fact) => (
+                <th key={fact} scope="col">
+                  {fieldLabel(fact, knowledge)}
+                </th>
+              ))}
+              <th scope="col">Gives</th>
+              <th scope="col">Strength, certainty</th>
+            </tr>
+          </thead>
+          {decision.rules.map((rule) => (
+            <RuleRows key={rule.id} rule={rule} decision={decision} knowledge={knowledge} />
+          ))}
+        </table>
+      </div>
+      {decision.notCovered.length > 0 && (
+        <section className="section" aria-labelledby="not-covered">
+          <h2 id="not-covered">We have no advice on</h2>
+          <ul className="plain-list stack">
+            {decision.notCovered.map((gap) => (
+              <li key={gap.what} className="measure">
+                <strong>{gap.what}</strong>
+                {gap.when.length > 0 &&
+                  ` (${gap.when.map((cell) => `${fieldLabel(cell.fact, knowledge)}: ${cellWords(cell, knowledge)}`).join('; ')})`}
+                . {gap.because}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
+  )
+}

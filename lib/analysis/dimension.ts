@@ -1,4 +1,4 @@
-import { decisionDomain, recordDomains, type Domain, type NumberDomain } from '../knowledge/domains.ts'
+import { decisionDomain, recordDomains, type Domain, type NumberDomain, type ValueDomain } from '../knowledge/domains.ts'
 import type { Cell, Decision, Interval, Knowledge } from '../knowledge/knowledge.ts'
 import { standing } from './base.ts'
 
@@ -35,7 +35,7 @@ export function dimensionsOf(decision: Decision, knowledge: Knowledge): Dimensio
     if (domain === null) return []
     const read = cells.filter((cell) => cell.fact === fact)
     const overParts = decision.each === 'find' && domain.each === 'component'
-    return domain.kind === 'number' ? numberDimension(fact, domain, read, overParts) : valueDimension(fact, domain, overParts)
+    return domain.kind === 'number' ? numberDimension(fact, domain, read, overParts) : valueDimension(fact, domain, read, overParts)
   })
 }
 
@@ -44,8 +44,11 @@ const bitsOf = (atoms: readonly string[], named: readonly string[]): bigint =>
 
 const allOf = (atoms: readonly string[]): bigint => (1n << BigInt(atoms.length)) - 1n
 
-function valueDimension(fact: string, domain: Exclude<Domain, NumberDomain>, overParts: boolean): Dimension {
-  const atoms = [...domain.values, ...(domain.open ? ['other'] : []), ...(domain.answered ? [] : ['unknown'])]
+function valueDimension(fact: string, domain: ValueDomain, cells: readonly Cell[], overParts: boolean): Dimension {
+  const named = domain.open ? cells.flatMap((cell) => ('any' in cell ? cell.any : 'none' in cell ? cell.none : [])) : []
+  const others = domain.open ? [...named, 'something else'] : []
+  const unknown = domain.answered ? [] : ['unknown']
+  const atoms = [...new Set([...domain.values, ...others, ...unknown])]
   return {
     fact,
     many: domain.many || overParts,

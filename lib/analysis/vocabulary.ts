@@ -7,7 +7,7 @@ import type { Base } from './base.ts'
 export function vocabularyAgrees({ knowledge }: Base): Finding[] {
   const words = knowledge.vocabulary.fields
   const read = new Set(knowledge.decisions.flatMap(({ facts }) => facts))
-  // The results of tests are facts without a field; they need words once a rule reads them.
+  // Facts made from other fields need words once a rule reads them.
   const known = Object.keys(recordDomains).filter((fact) => Object.hasOwn(fields, fact) || read.has(fact))
   const needed = new Set([...Object.keys(fields), ...known])
   const without = [...needed]
@@ -47,5 +47,5 @@ function valuesOf(field: string): readonly string[] | null {
   const own: Field | undefined = Object.hasOwn(fields, field) ? fields[field as keyof typeof fields] : undefined
   if (own !== undefined) return own.ids ?? []
   const domain = recordDomains[field]
-  return domain === undefined ? null : domain.kind === 'values' ? domain.values : []
+  return domain?.kind === 'values' && !domain.open ? domain.values : null
 }

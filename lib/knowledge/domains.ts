@@ -45,14 +45,20 @@ const number = (each: Field['level'], from: number, to: number, whole = false): 
   whole,
 })
 
-/** The results of `tests` stand as facts of their own. */
-const testDomains: Readonly<Record<string, Domain>> = {
-  silver_nitrate: values('component', ids.silverNitrate, { many: true }),
-  magnet: values('component', ids.magnet, { many: true }),
+/** What the record's facts say beside its fields: results of tests, days counted, whether there are several. */
+const derivedDomains: Readonly<Record<string, Domain>> = {
+  silver_nitrate: values('component', ids.silverNitrate),
+  magnet: values('component', ids.magnet),
   radiograph: values('component', ids.radiograph, { many: true }),
-  oxygen_uptake: values('component', ids.oxygenUptake, { many: true }),
+  oxygen_uptake: values('component', ids.oxygenUptake),
+  xrf: values('component', [], { many: true, open: true }),
+  xrd: values('component', [], { many: true, open: true }),
   residual_chloride_ppm: number('component', 0, 1_000_000),
   bath_chloride_mg_l: number('component', 0, 1_000_000),
+  needed_within_days: number('find', -100_000, 100_000, true),
+  days_since_coating: number('find', 0, 100_000, true),
+  parts: values('find', ['one', 'several'], { answered: true }),
+  bulk: values('find', ids.yesNo),
 }
 
 function fieldDomain(field: Field): Domain | null {
@@ -81,7 +87,7 @@ export const recordDomains: Readonly<Record<string, Domain>> = {
       return domain === null ? [] : [[name, domain]]
     }),
   ),
-  ...testDomains,
+  ...derivedDomains,
 }
 
 /** A decision as a fact of later decisions, or null where it gives nothing that a cell could name. */

@@ -101,7 +101,7 @@ function shelfOf(written: Written, works: Shelf['works'], figures: Shelf['figure
       contested: ids(written.contested),
       method: ids(written.methods),
     },
-    printedUnits: new Map(written.vocabulary.units.map((entry) => [entry.written.id, entry.written.printed])),
+    units: new Map(written.vocabulary.units.map((entry) => [entry.written.id, entry.written])),
     used: { works: new Set(), figures: new Set() },
   }
 }

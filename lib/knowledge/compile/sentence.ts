@@ -1,5 +1,5 @@
 import type { Place } from '../flaw.ts'
-import { figureOf, type Shelf } from './shelf.ts'
+import { figureOf, type Shelf, type Unit } from './shelf.ts'
 
 const slot = /\{figure:([a-z0-9-]+)\}/g
 
@@ -15,17 +15,18 @@ export function fillSentence(text: string, key: string, place: Place, shelf: She
       const figure = figureOf(id, place, shelf)
       if (figure === null) return whole
       named.add(id)
-      return printed(figure.value, shelf.printedUnits.get(figure.unit) ?? '')
+      return printed(figure.value, shelf.units.get(figure.unit))
     })
     .trim()
 }
 
 const grouped = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 12, useGrouping: 'min2' })
 
-/** The value as people write it, followed by the unit's printed form. */
-export function printed(value: number, unit: string): string {
+/** The value as people write it, followed by its unit. */
+function printed(value: number, unit: Unit | undefined): string {
   const number = grouped.format(value).replace('-', '−')
-  return unit === '' ? number : `${number} ${unit}`
+  const after = value === 1 ? (unit?.one ?? unit?.printed) : unit?.printed
+  return after === undefined || after === '' ? number : `${number} ${after}`
 }
 
 function around(text: string, index: number): string {

@@ -155,7 +155,8 @@ export const field = z.strictObject({
   values: z.array(z.strictObject({ id, ...word })).optional(),
 })
 export const code = z.strictObject({ id, label: sentence, means: sentence, tell: z.string().optional() })
-export const unit = z.strictObject({ id, label: sentence, printed: z.string() })
+/** `one` is printed where the value is one: `1 day`. */
+export const unit = z.strictObject({ id, label: sentence, printed: z.string(), one: z.string().optional() })
 export const textWord = z.strictObject({
   words: z.array(z.string().min(1)).min(1),
   not: z.array(z.string().min(1)),

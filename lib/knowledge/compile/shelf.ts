@@ -2,6 +2,9 @@ import type { Figure, Known, SourceRef, Work } from '../knowledge.ts'
 import type { Kind, Place } from '../flaw.ts'
 import type { Report } from './entries.ts'
 import { nearest } from './nearest.ts'
+import type * as shapes from './shapes.ts'
+
+export type Unit = shapes.Written<typeof shapes.unit>
 
 /** What sentences and rules may refer to while they are linked, and a tally of what they did refer to. */
 export interface Shelf {
@@ -9,7 +12,7 @@ export interface Shelf {
   readonly works: ReadonlyMap<string, Work>
   readonly figures: ReadonlyMap<string, Figure>
   readonly ids: Readonly<Record<'unit' | 'contact' | 'contested' | 'method' | 'code', ReadonlySet<string>>>
-  readonly printedUnits: ReadonlyMap<string, string>
+  readonly units: ReadonlyMap<string, Unit>
   readonly used: { readonly works: Set<string>; readonly figures: Set<string> }
 }
 

@@ -34,7 +34,7 @@ export function linkVocabulary(written: WrittenVocabulary, report: Report): Voca
     fields: byId(written.fields.map(linkField)),
     codes: byId(written.codes.map((entry) => linkWord(entry.written))),
     contacts: byId(written.contacts.map((entry) => linkWord(entry.written))),
-    units: byId(written.units.map((entry) => entry.written)),
+    units: byId(written.units.map(({ written: { id, label, printed } }) => ({ id, label, printed }))),
     textWords: written.textWords.map((entry) => linkTextWord(entry, report)),
   }
 }

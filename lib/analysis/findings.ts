@@ -2,6 +2,7 @@ import type { Finding, Flaw, Place } from '../knowledge/flaw.ts'
 import { answersNeverGiven } from './answers-never-given.ts'
 import type { Base, Check } from './base.ts'
 import { conflicts } from './conflicts.ts'
+import { examplesHold, type Decide } from './examples.ts'
 import { factsOfDecision } from './facts-of-decision.ts'
 import { fixedAnswers } from './fixed-answers.ts'
 import { gaps } from './gaps.ts'
@@ -33,8 +34,8 @@ const checks: readonly Check[] = [
   gaps,
 ]
 
-export function findings(base: Base): readonly Finding[] {
-  return checks.flatMap((check) => check(base))
+export function findings(base: Base, decide: Decide): readonly Finding[] {
+  return [...checks, examplesHold(decide)].flatMap((check) => check(base))
 }
 
 /** The findings at the lines they are about. */

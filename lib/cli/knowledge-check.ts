@@ -1,7 +1,7 @@
-import { findings, located } from '../analysis/findings.ts'
 import { compile } from '../knowledge/compile/compile.ts'
 import { readContent } from '../knowledge/compile/read.ts'
 import type { Flaw } from '../knowledge/flaw.ts'
+import { checkKnowledge } from '../services/check-knowledge.ts'
 import { flawLine, flawSentence } from '../wording/flaws.ts'
 import { countWords } from '../wording/list.ts'
 import { exit, textOption, WrongCall, type Command } from './command.ts'
@@ -21,7 +21,7 @@ listed; --errors leaves out the warnings. Exit code 1: there are errors among th
     const wanted = (flaw: Flaw): boolean =>
       (call.options['errors'] !== true || flaw.severity === 'error') &&
       (call.words.length === 0 || call.words.some((word) => flaw.file.includes(word)))
-    const flaws = [...compiled.flaws, ...located(findings(compiled), compiled.places)].filter(wanted).toSorted(byPlace)
+    const flaws = checkKnowledge(compiled).filter(wanted)
     for (const flaw of flaws) {
       await out(format === 'json' ? `${JSON.stringify({ ...flaw, says: flawSentence(flaw) })}\n` : `${flawLine(flaw)}\n`)
     }
@@ -38,9 +38,4 @@ listed; --errors leaves out the warnings. Exit code 1: there are errors among th
     }
     return errors > 0 ? exit.someUnreadable : exit.done
   },
-}
-
-function byPlace(a: Flaw, b: Flaw): number {
-  if (a.file !== b.file) return a.file < b.file ? -1 : 1
-  return a.line - b.line
 }

@@ -1,7 +1,7 @@
 import { compile, type Compiled } from '../../lib/knowledge/compile/compile.ts'
-import { findings, located } from '../../lib/analysis/findings.ts'
 import type { Base } from '../../lib/analysis/base.ts'
 import type { Flaw, FlawCode } from '../../lib/knowledge/flaw.ts'
+import { checkKnowledge } from '../../lib/services/check-knowledge.ts'
 
 /** A small invented content without a flaw of its own; a test changes one thing in it. The numbers mean nothing. */
 const files: Readonly<Record<string, string>> = {
@@ -186,6 +186,5 @@ export function found(check: (base: Base) => readonly { readonly code: FlawCode;
 }
 
 export function allFlaws(changes: Changes = {}): readonly Flaw[] {
-  const base = compiled(changes)
-  return [...base.flaws, ...located(findings(base), base.places)]
+  return checkKnowledge(compiled(changes))
 }

@@ -72,11 +72,11 @@ function coreFact(field: string | undefined, radiographed: Fact | undefined): Fa
   return { has: [most], may: [], said: 'derived', from: radiographed!.from ?? 'radiograph' }
 }
 
-/** Tests by the part they speak of; `null` holds those that name no part of a find with several. */
+/** Tests by the part they speak of; `null` holds those of which nobody can say which part was meant. */
 function share(record: ConditionRecord, tests: readonly Test[]): ReadonlyMap<string | null, readonly Test[]> {
   const names = record.components.map((component) => component.component)
   const only = names.length === 1 ? names[0]! : null
-  return Map.groupBy(tests, (test) => (test.part !== null && names.includes(test.part) ? test.part : only))
+  return Map.groupBy(tests, (test) => (test.part === null ? only : names.includes(test.part) ? test.part : null))
 }
 
 function factsOfTests(tests: readonly Test[], nobodys: readonly Test[]): Record<string, Fact> {
@@ -84,7 +84,7 @@ function factsOfTests(tests: readonly Test[], nobodys: readonly Test[]): Record<
   // Nobody can say which part it was done on: for each it is as open as if it had not been done, but it is on record.
   for (const [name, group] of Map.groupBy(nobodys, (test) => test.name)) {
     if (group[0]!.kind === 'number') continue
-    facts[testFact[name]] = { has: [], may: 'any', said: 'stated', from: group.map((test) => `${test.written} (part not named)`).join('; ') }
+    facts[testFact[name]] = { has: [], may: 'any', said: 'stated', from: group.map((test) => `${test.written} (part not known)`).join('; ') }
   }
   for (const [name, group] of Map.groupBy(tests, (test) => test.name)) facts[testFact[name]] = testResult(name, group)
   return facts

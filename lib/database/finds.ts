@@ -24,6 +24,14 @@ export function findReads(db: Kysely<Tables>): Reads['finds'] {
       const row = await selectFinds(db).where('find.id', '=', id).executeTakeFirst()
       return row ? find(row) : null
     },
+    async byIds(ids) {
+      const rows: Find[] = []
+      for (const slice of slices(ids, 1000)) {
+        rows.push(...(await selectFinds(db).where('find.id', 'in', [...slice]).execute()).map(find))
+      }
+      const known = new Map(rows.map((one) => [one.id, one]))
+      return ids.flatMap((id) => known.get(id) ?? [])
+    },
     async byNumbers(siteId, numbers) {
       const rows: Find[] = []
       for (const slice of slices([...new Set(numbers)], 1000)) {

@@ -127,6 +127,9 @@ export function standingReads(db: Kysely<Tables>): Reads['standings'] {
 export function standingWrites(hand: Hand): Writes['standings'] {
   return {
     ...standingReads(hand.db),
+    async outdate(projectId) {
+      await hand.db.updateTable('standing').set({ as_of: '' }).where('project_id', '=', projectId).execute()
+    },
     async keep(standings) {
       for (const slice of slices(standings, 1000)) {
         const rows = slice.map((one) => ({ find_id: one.findId, ...columns(one) }))

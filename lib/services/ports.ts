@@ -45,6 +45,8 @@ export interface Reads {
   readonly people: { readonly all: () => Promise<readonly Person[]> }
   readonly finds: {
     readonly byId: (id: string) => Promise<Find | null>
+    /** In the order asked; unknown ids are left out. */
+    readonly byIds: (ids: readonly string[]) => Promise<readonly Find[]>
     readonly byNumbers: (siteId: string, numbers: readonly string[]) => Promise<readonly Find[]>
     /** In the order of their numbers, after the one named. */
     readonly page: (projectId: string, after: Find | null, limit: number) => Promise<readonly Find[]>
@@ -110,7 +112,11 @@ export interface Writes extends Reads {
   readonly plans: Reads['plans'] & {
     readonly add: (plans: readonly { readonly recordId: string; readonly plan: Plan }[]) => Promise<void>
   }
-  readonly standings: Reads['standings'] & { readonly keep: (standings: readonly Standing[]) => Promise<void> }
+  readonly standings: Reads['standings'] & {
+    readonly keep: (standings: readonly Standing[]) => Promise<void>
+    /** Has every standing of the project made again before it is next shown. */
+    readonly outdate: (projectId: string) => Promise<void>
+  }
   readonly imports: Reads['imports'] & {
     readonly begin: (batch: { projectId: string; fileName: string; sha256: string }) => Promise<string>
     readonly reject: (importId: string, rows: readonly RejectedRow[]) => Promise<void>

@@ -1,0 +1,78 @@
+import { assess } from '../engine/assess.ts'
+import type { Plan } from '../engine/plan.ts'
+import type { ConditionRecord } from '../record/record.ts'
+import { contentHash } from './content-hash.ts'
+import type { Find, KeptRecord } from './kept.ts'
+import type { World, Writes } from './ports.ts'
+import { contactsBySite } from './site-contacts.ts'
+import { standingOf } from './standing.ts'
+
+export interface Entered {
+  readonly finds: readonly Find[]
+  /** The record of each find that was already there with the same content is not among these. */
+  readonly added: readonly string[]
+  readonly alreadyThere: number
+}
+
+type Assessing = Pick<World, 'knowledge' | 'today'>
+
+/** The finds' newest records planned for today: lists follow these. Gives the plans by record. */
+export async function bringUpToDate(
+  writes: Writes,
+  world: Assessing,
+  finds: readonly Find[],
+): Promise<ReadonlyMap<string, Plan>> {
+  const projectId = finds[0]?.projectId
+  if (projectId === undefined) return new Map()
+  const contacts = await contactsBySite(writes, projectId)
+  const newest = new Map<string, KeptRecord>()
+  for (const record of await writes.records.ofFinds(finds.map(({ id }) => id))) newest.set(record.findId, record)
+  const plans = new Map<string, Plan>()
+  const standings = finds.flatMap((find) => {
+    const record = newest.get(find.id)
+    if (!record) return []
+    const plan = assess(record.record, world.knowledge, {
+      asOf: world.today(),
+      contacts: contacts.get(find.siteId) ?? {},
+      questions: false,
+    })
+    plans.set(record.id, plan)
+    return [standingOf(find, record, plan)]
+  })
+  await writes.standings.keep(standings)
+  return plans
+}
+
+/**
+ * Enters records in a project: sites and finds that are new are made, a record with the same content is not entered twice,
+ * a different one of the same day stands beside the first. Each find's newest record is planned and the plan kept.
+ */
+export async function enterRecords(
+  writes: Writes,
+  world: Assessing,
+  projectId: string,
+  records: readonly ConditionRecord[],
+  importId: string | null = null,
+): Promise<Entered> {
+  const finds = await findsOf(writes, projectId, records)
+  const added = await writes.records.add(
+    records.map((record, at) => ({ findId: finds[at]!.id, record, contentHash: contentHash(record), importId })),
+  )
+  const distinct = [...new Map(finds.map((find) => [find.id, find])).values()]
+  const plans = await bringUpToDate(writes, world, distinct)
+  const isNew = new Set(added)
+  await writes.plans.add([...plans].flatMap(([recordId, plan]) => (isNew.has(recordId) ? [{ recordId, plan }] : [])))
+  return { finds: distinct, added, alreadyThere: records.length - added.length }
+}
+
+/** The find of each record, in the order of the records. */
+async function findsOf(writes: Writes, projectId: string, records: readonly ConditionRecord[]): Promise<readonly Find[]> {
+  const bySite = Map.groupBy(records, ({ site_code }) => site_code ?? '')
+  const known = new Map<ConditionRecord, Find>()
+  for (const [code, group] of bySite) {
+    const site = await writes.sites.ensure(projectId, code)
+    const finds = await writes.finds.ensure(site, group.map(({ find_number }) => find_number))
+    group.forEach((record, at) => known.set(record, finds[at]!))
+  }
+  return records.map((record) => known.get(record)!)
+}

@@ -1,0 +1,84 @@
+import fs from 'node:fs'
+import path from 'node:path'
+import { Temporal } from 'temporal-polyfill'
+import { isoDate, type IsoDate } from './base/calendar.ts'
+import { connect, type Where } from './database/engine.ts'
+import { migrate } from './database/migrate.ts'
+import { storeOver } from './database/store.ts'
+import type { Knowledge } from './knowledge/knowledge.ts'
+import { knowledgeFrom } from './knowledge/load.ts'
+import { addRecords } from './services/add-records.ts'
+import { exportRecords } from './services/export-records.ts'
+import { keepContacts, sitePeople } from './services/keep-contacts.ts'
+import { bandsNeeded, listFinds } from './services/list-finds.ts'
+import { planFinds, planRecord } from './services/plan-finds.ts'
+import type { World } from './services/ports.ts'
+import { latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
+import { showFind } from './services/show-find.ts'
+import { startPage } from './services/start-page.ts'
+
+type Environment = Readonly<Record<string, string | undefined>>
+
+const kept = '.quietmetal/knowledge.json'
+
+/** The knowledge that `knowledge compile` made. */
+export function loadKnowledge(root: string): Knowledge {
+  return knowledgeFrom(fs.readFileSync(path.join(root, kept), 'utf8'))
+}
+
+export function todayHere(): IsoDate {
+  return isoDate(Temporal.Now.plainDateISO().toString())!
+}
+
+/** Where the data lies: `DATABASE_URL` names a PostgreSQL server, else a file in the folder that `QUIETMETAL_DATA` names. */
+export function whereData(root: string, env: Environment): Where {
+  const url = env['DATABASE_URL'] ?? ''
+  if (url !== '') return { kind: 'postgresql', url }
+  return { kind: 'sqlite', file: path.join(path.resolve(root, env['QUIETMETAL_DATA'] ?? 'data'), 'quietmetal.sqlite') }
+}
+
+/** Brings the tables up to date and lets go again. */
+export async function migrateData(where: Where): Promise<readonly string[]> {
+  const connected = connect(where)
+  try {
+    return await migrate(connected.writer)
+  } finally {
+    await connected.close()
+  }
+}
+
+const services = {
+  addRecords, bandsNeeded, exportRecords, keepContacts, latestChanges, listFinds, listPeople, listProjects, planFinds,
+  planRecord, showFind, sitePeople, startPage, startProject,
+} as const
+
+type Bound<Service> = Service extends (world: World, ...given: infer Given) => infer Result
+  ? (...given: Given) => Result
+  : never
+
+export type Services = { readonly [Name in keyof typeof services]: Bound<(typeof services)[Name]> } & {
+  readonly knowledge: Knowledge
+  readonly today: () => IsoDate
+  readonly close: () => Promise<void>
+}
+
+/** Every service joined to a world; the only place where the two meet. */
+export function bind(world: World): Services {
+  const bound = Object.entries(services).map(([name, service]) => [
+    name,
+    (...given: readonly unknown[]) => (service as (...all: readonly unknown[]) => unknown)(world, ...given),
+  ])
+  return {
+    ...(Object.fromEntries(bound) as Omit<Services, 'knowledge' | 'today' | 'close'>),
+    knowledge: world.knowledge,
+    today: world.today,
+    close: () => world.store.close(),
+  }
+}
+
+/** Services over the data of this environment, its tables brought up to date first. */
+export async function start(root: string, env: Environment = process.env): Promise<Services> {
+  const where = whereData(root, env)
+  await migrateData(where)
+  return bind({ store: storeOver(connect(where)), knowledge: loadKnowledge(root), today: todayHere, root })
+}

@@ -4,15 +4,22 @@ import { codeLabel } from '../../lib/wording/fact.ts'
 import { Reasons } from './reasons.tsx'
 import style from './stop.module.css'
 
+interface Props {
+  readonly caution: Caution
+  readonly knowledge: Knowledge
+  /** Which finds it is about, where it stands for a whole bag. */
+  readonly about?: string
+}
+
 /** A stop: before everything, in the largest type, never folded; only its sources are one tap away. */
-export function Stop({ caution, knowledge }: { readonly caution: Caution; readonly knowledge: Knowledge }) {
+export function Stop({ caution, knowledge, about }: Props) {
   return (
     <section className={style.stop} aria-label={`Stop: ${codeLabel(caution.code, knowledge)}`} data-code={caution.code}>
       <p className={style.sign}>
         <svg viewBox="0 0 20 20" aria-hidden="true" focusable="false">
           <path d="M2 8h16v4H2z" fill="currentColor" />
         </svg>
-        {`Stop · ${codeLabel(caution.code, knowledge)}`}
+        {[`Stop · ${codeLabel(caution.code, knowledge)}`, about].filter(Boolean).join(' · ')}
       </p>
       <p className={style.text}>{caution.text}</p>
       {caution.who !== '' && <p className={style.who}>{`Call ${caution.who}`}</p>}

@@ -1,0 +1,103 @@
+import { useState } from 'react'
+import type { LookNext } from '../../../lib/engine/plan.ts'
+import type { Knowledge, Word } from '../../../lib/knowledge/knowledge.ts'
+import { fields, type FieldName } from '../../../lib/record/fields.ts'
+import style from './plan.module.css'
+
+interface Props {
+  readonly questions: readonly LookNext[]
+  readonly knowledge: Knowledge
+  readonly onAnswer: (part: string | null, field: FieldName, text: string) => void
+}
+
+/** One question at a time, and only where the answer could change the plan. "Can't tell" is always an answer. */
+export function Question({ questions, knowledge, onAnswer }: Props) {
+  const [skipped, skip] = useState<readonly string[]>([])
+  const question = questions.find(({ fact }) => !skipped.includes(fact))
+  if (question === undefined) return null
+  const { part, field } = splitFact(question.fact)
+  if (field === null) return null
+  const words = knowledge.vocabulary.fields[field]?.values ?? []
+  const answer = (text: string) => onAnswer(part, field, text)
+  return (
+    <section className={style.question} aria-labelledby="look-next">
+      <h3 id="look-next">{part === null ? question.asks : `${capital(part)}: ${question.asks}`}</h3>
+      {question.tell !== '' && <p>{question.tell}</p>}
+      <p className="soft small">{question.why}</p>
+      {words.length > 0 ? (
+        <ChooseAnswer key={question.fact} words={words} several={fields[field].kind === 'choices'} onAnswer={answer} />
+      ) : (
+        <TypeAnswer key={question.fact} label={question.asks} onAnswer={answer} />
+      )}
+      <div className={style.answers}>
+        <button className="button" type="button" onClick={() => answer('unknown')}>
+          I can’t tell
+        </button>
+        <button className="button" type="button" onClick={() => skip([...skipped, question.fact])}>
+          Ask me something else
+        </button>
+      </div>
+    </section>
+  )
+}
+
+/** `body.core` is a fact of one part, `burial` one of the find. */
+function splitFact(fact: string): { readonly part: string | null; readonly field: FieldName | null } {
+  const at = fact.lastIndexOf('.')
+  const field = fact.slice(at + 1)
+  return { part: at < 0 ? null : fact.slice(0, at), field: Object.hasOwn(fields, field) ? (field as FieldName) : null }
+}
+
+interface ChooseProps {
+  readonly words: readonly Word[]
+  readonly several: boolean
+  readonly onAnswer: (text: string) => void
+}
+
+function ChooseAnswer({ words, several, onAnswer }: ChooseProps) {
+  const [chosen, choose] = useState<readonly string[]>([])
+  const toggle = (id: string) => choose(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id])
+  return (
+    <div className={style.answers}>
+      {words.map((word) => (
+        <button
+          key={word.id}
+          className="button"
+          type="button"
+          title={word.tell}
+          aria-pressed={several ? chosen.includes(word.id) : undefined}
+          onClick={() => (several ? toggle(word.id) : onAnswer(word.id))}
+        >
+          {word.label}
+        </button>
+      ))}
+      {several && (
+        <button className="button first" type="button" disabled={chosen.length === 0} onClick={() => onAnswer(chosen.join('; '))}>
+          That is what I see
+        </button>
+      )}
+    </div>
+  )
+}
+
+function TypeAnswer({ label, onAnswer }: { readonly label: string; readonly onAnswer: (text: string) => void }) {
+  const [text, type] = useState('')
+  return (
+    <form
+      className="row"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (text.trim() !== '') onAnswer(text.trim())
+      }}
+    >
+      <div className="field">
+        <input aria-label={label} value={text} onChange={(event) => type(event.target.value)} />
+      </div>
+      <button className="button first">Keep</button>
+    </form>
+  )
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}

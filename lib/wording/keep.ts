@@ -1,0 +1,35 @@
+import type { Storage } from '../engine/plan.ts'
+import { bandMark, bandWords } from './band.ts'
+
+type Kept = Pick<Storage, 'keep' | 'rhPercent' | 'conflict'>
+
+/** How a find is kept, in the least words: `wet`, `≤ 12 %`, `no one humidity`. */
+export function keepWords({ keep, rhPercent, conflict }: Omit<Kept, 'conflict'> & { readonly conflict: object | null }): string {
+  if (keep === 'wet') return 'keep wet'
+  if (conflict !== null || rhPercent === null) return 'no one humidity suits it'
+  return bandMark(rhPercent) === 'any' ? 'any humidity' : bandMark(rhPercent)
+}
+
+/** The same as a sentence. */
+export function keepSentence({ keep, rhPercent, conflict }: Kept): string {
+  if (keep === 'wet') return 'Keep it wet. No storage humidity is given for a find that is kept in water.'
+  if (conflict !== null) return 'Its parts ask for different humidities. No one humidity suits it; a conservator decides.'
+  if (rhPercent === null) return 'We have no advice on one humidity for it.'
+  if (rhPercent.min <= 0 && rhPercent.max >= 100) return 'Nothing limits its humidity.'
+  return `Relative humidity: ${bandWords(rhPercent)}.`
+}
+
+const wetOrDry = { wet: 'Keep it wet', dry: 'Keep it dry', 'as-found': 'Keep it as it was found' } as const
+
+export function wetOrDryWords(keep: Storage['keep']): string {
+  return wetOrDry[keep]
+}
+
+/** `PT4H` → `within 4 hours`, `P1D` → `within a day`, `P7D` → `within 7 days`. */
+export function withinWords(duration: string): string {
+  const hours = /^PT(\d+)H$/.exec(duration)?.[1]
+  const days = /^P(\d+)D$/.exec(duration)?.[1]
+  if (hours !== undefined) return Number(hours) <= 1 ? 'within the hour' : `within ${hours} hours`
+  if (days !== undefined) return days === '1' ? 'within a day' : `within ${days} days`
+  return duration
+}

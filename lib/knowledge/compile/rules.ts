@@ -22,7 +22,9 @@ export function linkRule(
     return text === undefined ? null : fillSentence(text, key, place(key), shelf, figures)
   }
   const when = linkCells(written.when, (...path) => place('when', ...path), domains, shelf, figures)
-  const then = linkEffect(written.then, head, (...path) => place('then', ...path), shelf, figures)
+  const commanded = new Set<string>()
+  const then = linkEffect(written.then, head, (...path) => place('then', ...path), shelf, commanded)
+  checkCommanded(written, commanded, place, shelf)
   const [title, text, because, caution, retired] = [fill('title'), fill('text'), fill('because'), fill('caution'), fill('retired')]
   if (head.fills !== null && text === null) shelf.report.add('text-missing', place(), { rule: written.id })
   if (written.call !== undefined) checkId('contact', written.call, place('call'), shelf)
@@ -35,6 +37,7 @@ export function linkRule(
   })
   const level = linkLevel(written, head, place, shelf)
   if (then === null) return null
+  const named = [...new Set([...figures, ...commanded])].toSorted()
   return {
     id: written.id,
     title: title ?? '',
@@ -49,11 +52,25 @@ export function linkRule(
     text: text ?? '',
     because: because ?? '',
     caution,
-    sources: mergedSources(written.sources, [...figures], shelf),
-    figures: [...figures].toSorted(),
+    sources: mergedSources(written.sources, named, shelf),
+    figures: named,
     contested: written.contested ?? null,
     retired,
     examples: written.examples ?? [],
+  }
+}
+
+/** A number from memory may hold somebody back; nobody *must* keep to it, however well the rule around it is known. */
+function checkCommanded(
+  written: WrittenRule['written'],
+  commanded: ReadonlySet<string>,
+  place: WrittenRule['place'],
+  shelf: Shelf,
+): void {
+  if (written.strength !== 'must') return
+  for (const figure of commanded) {
+    if (shelf.figures.get(figure)?.known !== 'memory') continue
+    shelf.report.add('memory-figure-in-must', place('strength'), { rule: written.id, figure })
   }
 }
 

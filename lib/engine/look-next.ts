@@ -152,7 +152,7 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
     .slice(0, most)
     .map(({ part, words, settles }): LookNext => ({
       fact: part === null ? words.id : `${reasoning.facts.components[part]!.name}.${words.id}`,
-      why: words.means,
+      why: words.why ?? words.means,
       wouldSettle: [...settles].sort(),
       asks: words.asks,
       tell: words.tell,

@@ -175,6 +175,8 @@ export interface FieldWords extends Word {
   readonly lookable: boolean
   /** Seldom anything but "none": asked after the others, so that nobody is nagged about grenades. */
   readonly seldom?: boolean
+  /** Why the answer matters, in one sentence; printed with the question. */
+  readonly why?: string
   readonly values: readonly Word[]
   /** Column headings that mean this field beside its id and label. */
   readonly alsoCalled: readonly string[]

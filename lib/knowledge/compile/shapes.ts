@@ -151,6 +151,8 @@ export const field = z.strictObject({
   ...word,
   asks: z.string().optional(),
   lookable: z.boolean().optional(),
+  seldom: z.boolean().optional(),
+  why: z.string().optional(),
   'also-called': z.array(z.string()).optional(),
   values: z.array(z.strictObject({ id, ...word })).optional(),
 })

@@ -55,6 +55,8 @@ function linkField({ written }: WrittenVocabulary['fields'][number]): FieldWords
     ...linkWord(written),
     asks: written.asks ?? '',
     lookable: written.lookable ?? false,
+    ...(written.seldom ? { seldom: true } : {}),
+    ...(written.why === undefined ? {} : { why: written.why }),
     values: (written.values ?? []).map(linkWord),
     alsoCalled: written['also-called'] ?? [],
   }

@@ -3,7 +3,7 @@ import { refused, given } from '../base/outcome.ts'
 import { uuidV7 } from '../base/uuid.ts'
 import type { Touched } from '../services/kept.ts'
 import type { Written as Outcome } from '../services/ports.ts'
-import type { Thing } from '../services/trouble.ts'
+import type { Thing } from '../base/trouble.ts'
 import type { Row, Tables, Written } from './tables.ts'
 
 /** One transaction's hand: who writes, from where, at which moment, and what it has touched so far. */

@@ -1,6 +1,5 @@
 import type { Kysely } from 'kysely'
 import type { IsoDate } from '../base/calendar.ts'
-import type { Plan } from '../engine/plan.ts'
 import type { KeptPlan } from '../services/kept.ts'
 import type { Reads, Writes } from '../services/ports.ts'
 import { add, slices, type Hand } from './hand.ts'
@@ -12,7 +11,7 @@ const keptPlan = (row: PlanRow): KeptPlan => ({
   recordId: row.record_id,
   knowledge: row.knowledge,
   asOf: row.as_of as IsoDate,
-  plan: fromJson<Plan>(row.plan),
+  plan: fromJson<KeptPlan['plan']>(row.plan),
 })
 
 export function planReads(db: Kysely<Tables>): Reads['plans'] {

@@ -1,6 +1,5 @@
 import type { Kysely } from 'kysely'
 import { given } from '../base/outcome.ts'
-import type { Contact } from '../knowledge/knowledge.ts'
 import type { Site, SiteContact } from '../services/kept.ts'
 import type { Reads, Writes } from '../services/ports.ts'
 import { add, change, type Hand } from './hand.ts'
@@ -12,7 +11,7 @@ const site = (row: SiteRow): Site => ({ ...kept(row), projectId: row.project_id,
 const contact = (row: ContactRow): SiteContact => ({
   ...kept(row),
   siteId: row.site_id,
-  kind: row.kind as Contact,
+  kind: row.kind as SiteContact['kind'],
   name: row.name,
   reach: row.reach,
 })

@@ -3,7 +3,7 @@ import type { ConditionRecord } from '../record/record.ts'
 import { enterRecords } from './enter-records.ts'
 import type { Actor } from './kept.ts'
 import type { World } from './ports.ts'
-import { missing, type Answer } from './trouble.ts'
+import { missing, type Answer } from '../base/trouble.ts'
 
 export interface AddedRecords {
   readonly finds: readonly { readonly id: string; readonly findNumber: string }[]

@@ -1,7 +1,7 @@
 import { given, type Outcome } from '../base/outcome.ts'
 import type { Find, KeptRecord } from './kept.ts'
 import type { World } from './ports.ts'
-import type { Trouble } from './trouble.ts'
+import type { Trouble } from '../base/trouble.ts'
 
 const findsAtOnce = 500
 

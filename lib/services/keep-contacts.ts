@@ -1,7 +1,7 @@
 import { given, refused } from '../base/outcome.ts'
 import type { Actor, Site, SiteContact } from './kept.ts'
 import type { ContactToKeep, World } from './ports.ts'
-import { missing, type Answer } from './trouble.ts'
+import { missing, type Answer } from '../base/trouble.ts'
 
 export interface SitePeople {
   readonly sites: readonly Site[]

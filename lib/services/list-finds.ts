@@ -3,7 +3,7 @@ import { placeOf, type BandCount, type FindQuery, type Place } from './find-quer
 import type { World } from './ports.ts'
 import { refresh } from './refresh.ts'
 import type { Standing } from './standing.ts'
-import type { Answer } from './trouble.ts'
+import type { Answer } from '../base/trouble.ts'
 
 export interface FindPage {
   readonly finds: readonly Standing[]

@@ -6,7 +6,7 @@ import type { ConditionRecord } from '../record/record.ts'
 import type { Find, KeptRecord } from './kept.ts'
 import type { World } from './ports.ts'
 import { contactsBySite } from './site-contacts.ts'
-import type { Answer } from './trouble.ts'
+import type { Answer } from '../base/trouble.ts'
 
 export interface PlannedFind {
   readonly find: Find

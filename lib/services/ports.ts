@@ -9,7 +9,7 @@ import type {
 } from './kept.ts'
 import type { Standing } from './standing.ts'
 import type { Box, BoxDetail, Room } from './store-tables.ts'
-import type { Answer, Trouble } from './trouble.ts'
+import type { Answer, Trouble } from '../base/trouble.ts'
 
 /** What services ask of the outside. lib/database answers it; lib/start.ts joins the two. */
 export interface World {

@@ -1,7 +1,7 @@
 import { given, refused } from '../base/outcome.ts'
 import type { Actor, Change, Person, Project } from './kept.ts'
 import type { World } from './ports.ts'
-import type { Answer } from './trouble.ts'
+import type { Answer } from '../base/trouble.ts'
 
 export function listProjects({ store }: World): Answer<readonly Project[]> {
   return store.read(async (reads) => given(await reads.projects.all()))

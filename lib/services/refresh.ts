@@ -2,7 +2,7 @@ import { given } from '../base/outcome.ts'
 import { bringUpToDate } from './enter-records.ts'
 import type { Actor } from './kept.ts'
 import type { World } from './ports.ts'
-import type { Answer } from './trouble.ts'
+import type { Answer } from '../base/trouble.ts'
 
 const findsAtOnce = 500
 

@@ -5,7 +5,7 @@ import type { Contacts, Plan } from '../engine/plan.ts'
 import type { Find, KeptPlan, KeptRecord, Project, Site } from './kept.ts'
 import type { Reads, World } from './ports.ts'
 import { groupContacts } from './site-contacts.ts'
-import { missing, type Answer } from './trouble.ts'
+import { missing, type Answer } from '../base/trouble.ts'
 
 export interface FindShown {
   readonly project: Project

@@ -5,7 +5,7 @@ import type { ImportBatch, Project } from './kept.ts'
 import type { World } from './ports.ts'
 import { refresh } from './refresh.ts'
 import type { Standing } from './standing.ts'
-import { missing, type Answer } from './trouble.ts'
+import { missing, type Answer } from '../base/trouble.ts'
 
 export interface StartPage {
   readonly project: Project

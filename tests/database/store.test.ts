@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { given, refused, type Outcome } from '../../lib/base/outcome.ts'
 import { placeOf } from '../../lib/services/find-query.ts'
 import type { Writes } from '../../lib/services/ports.ts'
-import type { Trouble } from '../../lib/services/trouble.ts'
+import type { Trouble } from '../../lib/base/trouble.ts'
 import { engines, openEmpty, type Opened } from './engines.ts'
 import { assistant, conservator, day, record, standing } from './samples.ts'
 

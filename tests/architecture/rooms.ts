@@ -11,7 +11,7 @@ export interface Room {
 
 const results = ['lib/engine', 'lib/evidence', 'lib/boxes', 'lib/queue'] as const
 const core = ['lib/base', 'lib/record', 'lib/climate', 'lib/logger', 'lib/matter', 'lib/knowledge', 'lib/analysis'] as const
-const shown = ['lib/field', 'lib/tables', 'lib/papers', 'lib/exchange', 'lib/wording'] as const
+const shown = ['lib/field', 'lib/tables', 'lib/papers', 'lib/papers/ruler.ts', 'lib/exchange', 'lib/wording'] as const
 
 export const rooms: Readonly<Record<string, Room>> = {
   'lib/base': { may: [], packages: ['temporal-polyfill'] },
@@ -38,11 +38,12 @@ export const rooms: Readonly<Record<string, Room>> = {
     packages: ['node:', 'csv-parse', 'read-excel-file', 'write-excel-file'],
   },
   'lib/wording': {
-    may: [...core, ...results, 'lib/field', 'lib/tables'],
-    types: ['lib/papers'],
+    may: [...core, ...results, 'lib/field', 'lib/tables', 'lib/papers/ruler.ts'],
     packages: ['temporal-polyfill'],
   },
-  'lib/papers': { may: [...core, ...results, 'lib/field', 'lib/wording'], packages: ['uqr'] },
+  // A plan's bands as something to draw: wording tells the same picture in words.
+  'lib/papers/ruler.ts': { may: [...core, ...results], packages: [] },
+  'lib/papers': { may: [...core, ...results, 'lib/field', 'lib/wording', 'lib/papers/ruler.ts'], packages: ['uqr'] },
   'lib/exchange': { may: [...core, ...results], packages: [] },
   'lib/services': { may: [...core, 'lib/knowledge/compile', ...results, ...shown], packages: ['node:'] },
   'lib/database': { may: ['lib/base', 'lib/record', 'lib/services'], packages: ['node:', 'kysely', 'pg'] },
@@ -58,7 +59,8 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   app: {
     may: [
-      'lib/base', 'lib/record', 'lib/climate', 'lib/knowledge', 'lib/field', 'lib/wording', 'lib/papers', 'app/_server',
+      'lib/base', 'lib/record', 'lib/climate', 'lib/knowledge', 'lib/field', 'lib/wording', 'lib/papers', 'lib/papers/ruler.ts',
+      'app/_server',
     ],
     types: [...core, ...results, 'lib/services', 'lib/start.ts'],
     packages: [

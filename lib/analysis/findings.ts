@@ -7,6 +7,7 @@ import { factsOfDecision } from './facts-of-decision.ts'
 import { fixedAnswers } from './fixed-answers.ts'
 import { gaps } from './gaps.ts'
 import { memoryBehindMust } from './memory-behind-must.ts'
+import { memoryRelaxes } from './memory-relaxes.ts'
 import { silentRules } from './silent-rules.ts'
 import { stopsUnread } from './stops-unread.ts'
 import { uncovered } from './uncovered.ts'
@@ -19,6 +20,7 @@ import { codesWithoutWords, wordsWithoutCode } from './words.ts'
 const checks: readonly Check[] = [
   withoutSource,
   memoryBehindMust,
+  memoryRelaxes,
   unusedFigures,
   unusedWorks,
   vocabularyAgrees,

@@ -34,6 +34,7 @@ export interface FlawAbout {
   'without-source': { readonly rule: string }
   'memory-behind-must': { readonly rule: string }
   'memory-figure-in-must': { readonly rule: string; readonly figure: string }
+  'memory-relaxes': { readonly rule: string; readonly overrides: string }
   'figure-unused': { readonly figure: string }
   'work-unused': { readonly work: string }
   'without-example': { readonly rule: string }

@@ -4,7 +4,7 @@ import { listWords } from './list.ts'
 const kinds: Readonly<Record<Kind, string>> = {
   work: 'work', figure: 'figure', decision: 'decision', rule: 'rule of this decision', fact: 'fact', code: 'code',
   answer: 'answer of this decision', unit: 'unit', contact: 'contact', contested: 'contested matter', method: 'method',
-  field: 'field', value: 'value', hazard: 'hazard of the record', 'object-kind': 'object kind of the record',
+  field: 'field', value: 'value of this field', hazard: 'hazard of the record', 'object-kind': 'object kind of the record',
   treatment: 'proposed treatment of the record',
 }
 
@@ -68,6 +68,8 @@ const sentences: Sentences = {
   'memory-behind-must': ({ rule }) => `${rule} is a must and only memory backs it; make it a should, with a level where it holds back.`,
   'memory-figure-in-must': ({ rule, figure }) =>
     `${rule} is a must to the number of ${figure}, which is known from memory; make it a should, with a level where it holds back.`,
+  'memory-relaxes': ({ rule, overrides }) =>
+    `${rule} is known from memory only and overrides the stricter ${overrides}; memory never lets anybody go ahead.`,
   'figure-unused': ({ figure }) => `Nothing uses the figure ${figure}; use it, say why it is "kept", or take it out.`,
   'work-unused': ({ work }) => `Nothing refers to the work ${work}.`,
   'without-example': ({ rule }) => `${rule} has no example; give the facts and what it gives.`,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { memoryBehindMust } from '../../lib/analysis/memory-behind-must.ts'
+import { memoryRelaxes } from '../../lib/analysis/memory-relaxes.ts'
 import { unusedFigures, unusedWorks } from '../../lib/analysis/unused.ts'
 import { withoutSource } from '../../lib/analysis/without-source.ts'
 import { flawsOf, found } from '../knowledge/small-content.ts'
@@ -23,6 +24,16 @@ test('a must to a remembered number speaks, whoever supports it; a remembered nu
   ])
   const reasons = [['because: It corrodes.', 'because: Above {figure:remembered-ceiling} it corrodes.']] as const
   expect(flawsOf('memory-figure-in-must', { [storage]: reasons })).toEqual([])
+})
+
+test('a remembered rule that overrides a stricter one speaks; one that overrides a looser one is silent', () => {
+  const overriding = (ceiling: string) =>
+    ({ [storage]: [['level: limit', 'level: limit\n    overrides: [going-on]'], ['to: iron-ceiling', `to: ${ceiling}`]] }) as const
+  expect(found(memoryRelaxes, overriding('iron-ceiling'))).toEqual([
+    { code: 'memory-relaxes', about: { rule: 'storage-humidity/at-rest', overrides: 'going-on' } },
+  ])
+  expect(found(memoryRelaxes, overriding('damp-limit'))).toEqual([])
+  expect(found(memoryRelaxes)).toEqual([])
 })
 
 test('a rule without a source speaks, and a source that speaks against it is none', () => {

@@ -31,7 +31,7 @@ export function readVocabulary(document: ContentDocument, into: WrittenVocabular
 
 export function linkVocabulary(written: WrittenVocabulary, report: Report): Vocabulary {
   return {
-    fields: byId(written.fields.map(linkField)),
+    fields: byId(written.fields.map((entry) => linkField(entry, report))),
     codes: byId(written.codes.map((entry) => linkWord(entry.written))),
     contacts: byId(written.contacts.map((entry) => linkWord(entry.written))),
     units: byId(written.units.map(({ written: { id, label, printed } }) => ({ id, label, printed }))),
@@ -50,7 +50,13 @@ function linkWord(written: shapes.Written<typeof shapes.code> & { readonly 'conf
   }
 }
 
-function linkField({ written }: WrittenVocabulary['fields'][number]): FieldWords {
+function linkField({ written, place }: WrittenVocabulary['fields'][number], report: Report): FieldWords {
+  const ids = (written.values ?? []).map(({ id }) => id)
+  written.values?.forEach((value, index) => {
+    for (const other of value['confused-with'] ?? []) {
+      if (!ids.includes(other)) unknownId('value', other, ids, place('values', index, 'confused-with'), report)
+    }
+  })
   return {
     ...linkWord(written),
     asks: written.asks ?? '',

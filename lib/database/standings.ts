@@ -1,9 +1,9 @@
 import { sql, type Kysely } from 'kysely'
 import type { IsoDate } from '../base/calendar.ts'
 import { folded } from '../base/sort-key.ts'
-import { noDay, urgencyRank, type BandCount, type FindQuery } from '../services/find-query.ts'
+import { noDay, urgencyOfRank, urgencyRank, type BandCount, type FindQuery } from '../services/find-query.ts'
 import type { Reads, Writes } from '../services/ports.ts'
-import { urgencies, type FindLine, type Standing } from '../services/standing.ts'
+import type { FindLine, Standing } from '../services/standing.ts'
 import { find, selectFinds } from './finds.ts'
 import { add, noteChanged, slices, type Hand } from './hand.ts'
 import { fromJson } from './kept-row.ts'
@@ -100,7 +100,7 @@ export function standingReads(db: Kysely<Tables>): Reads['standings'] {
         .groupBy('urgency')
         .orderBy('urgency')
         .execute()
-      return rows.map(({ urgency, finds, stops }) => ({ urgency: urgencies[urgency]!, finds, stops: Number(stops) }))
+      return rows.map(({ urgency, finds, stops }) => ({ urgency: urgencyOfRank(urgency), finds, stops: Number(stops) }))
     },
     async byBand(projectId) {
       const rows = await db
@@ -118,7 +118,7 @@ export function standingReads(db: Kysely<Tables>): Reads['standings'] {
         .execute()
       return rows.map(({ band, finds, urgency, line }): BandCount => {
         const { keep, rhPercent } = fromJson<FindLine>(line)
-        return { band, keep, rhPercent, finds, mostPressing: urgencies[urgency]! }
+        return { band, keep, rhPercent, finds, mostPressing: urgencyOfRank(urgency) }
       })
     },
   }

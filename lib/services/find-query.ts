@@ -1,6 +1,6 @@
 import type { Band, Plan, Urgency } from '../engine/plan.ts'
 import type { Standing } from './standing.ts'
-import { urgencies } from './standing.ts'
+import { urgencies } from '../wording/marks.ts'
 
 /** Which finds of a project, in which order, from where on. Whatever is left out does not narrow. */
 export interface FindQuery {
@@ -30,6 +30,8 @@ export interface Place {
 export const noDay = '9999-12-31'
 
 export const urgencyRank = (urgency: Urgency): number => urgencies.indexOf(urgency)
+
+export const urgencyOfRank = (rank: number): Urgency => urgencies[rank]!
 
 export function placeOf({ line, sortKey, findId }: Standing): Place {
   return { urgency: urgencyRank(line.urgency), dueOn: line.dueOn ?? noDay, sortKey, findId }

@@ -5,9 +5,6 @@ import type { Band, Plan, Urgency } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import type { Find, KeptRecord } from './kept.ts'
 
-/** Most pressing first: the order lists are kept in. */
-export const urgencies = ['now', 'hours', 'days', 'weeks', 'planned', 'routine'] as const satisfies readonly Urgency[]
-
 /** What a list shows of a find: taken from the plan of its newest record, so that a list needs no plan of its own. */
 export interface FindLine {
   readonly findNumber: string

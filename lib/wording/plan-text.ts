@@ -1,0 +1,108 @@
+import type { Caution, Plan, Statement } from '../engine/plan.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import type { ConditionRecord } from '../record/record.ts'
+import { bandWords, temperatureWords } from './band.ts'
+import { codeLabel, valueLabel } from './fact.ts'
+import { keepSentence, wetOrDryWords } from './keep.ts'
+import { countWords, listWords } from './list.ts'
+import { urgencyWords, whoWords } from './marks.ts'
+import { lineWords, weightWords } from './statement.ts'
+import { wrap } from './wrap.ts'
+
+const gutter = 12
+
+/** `TW-0412, knife: iron (blade), wood (handle)`. */
+export function findWords(record: ConditionRecord, knowledge: Knowledge): string {
+  const parts = record.components.map(({ component, material }) => {
+    const label = valueLabel('material', material, knowledge).toLowerCase()
+    return record.components.length > 1 ? `${label} (${component})` : label
+  })
+  const what = record.object ?? record.object_kind
+  const name = [record.site_code, record.find_number].filter((part) => part !== undefined && !record.find_number.startsWith(`${part}-`))
+  return `${[...new Set([...name, record.find_number])].join(' ')}${what ? `, ${what}` : ''}: ${listWords(parts)}`
+}
+
+/** One stop, as it stands before everything else. */
+export function stopWords(find: string, stop: Caution): string {
+  const call = stop.who === '' ? '' : ` Call: ${stop.who}.`
+  return wrap('STOP  ', `${find}: ${stop.text}${call}`)
+}
+
+interface Section {
+  readonly name: string
+  readonly lines: readonly string[]
+}
+
+function sectionText({ name, lines }: Section): string {
+  return lines.map((line, at) => wrap((at === 0 ? name : '').padEnd(gutter), line)).join('\n')
+}
+
+function stepLines(plan: Plan, knowledge: Knowledge, parts: number): string {
+  const lines = plan.steps.map((step) => {
+    const due = step.due === null ? '' : `, by ${step.due}`
+    const until = step.until === null ? '' : ` Until ${step.until}.`
+    const whose = parts > 1 && step.components.length > 0 && step.components.length < parts ? `${step.components.join(', ')}: ` : ''
+    const when = `${step.by}${due}, ${whoWords[step.who]}`
+    return wrap(`  ${String(step.order).padStart(2)}. `, `${whose}${step.text}${until} [${when}] (${weightWords(step, knowledge)})`)
+  })
+  return lines.length === 0 ? '  Nothing to do now.' : lines.join('\n')
+}
+
+function keepLines({ storage }: Plan, knowledge: Knowledge, parts: number): readonly string[] {
+  const temperature = storage.temperatureC.min === null && storage.temperatureC.max === null ? [] : [temperatureWords(storage.temperatureC)]
+  const around = [...temperature, ...(storage.light === 'dark' ? ['dark'] : []), ...storage.air.map((code) => codeLabel(code, knowledge).toLowerCase())]
+  const first = [
+    storage.keep === 'wet' ? '' : `${wetOrDryWords(storage.keep)}.`,
+    keepSentence(storage),
+    around.length === 0 ? '' : `${around.join('; ')}.`,
+    storage.precautionary ? 'To be safe, until you look.' : '',
+  ]
+  const bands = storage.components.map(
+    ({ component, limit, preference }) =>
+      `${component}: ${bandWords(limit)}${preference === null ? '' : `, better ${bandWords(preference)}`}`,
+  )
+  return [
+    first.filter(Boolean).join(' '),
+    ...(storage.conflict
+      ? [
+          `${listWords(storage.conflict.between)} disagree by ${storage.conflict.gapPercent} %.`,
+          ...(parts > 1 ? bands : []),
+          ...storage.conflict.waysOut.map((way) => lineWords(way, knowledge, parts)),
+        ]
+      : []),
+    ...(storage.interim ? [`Until then ${bandWords(storage.interim.rhPercent)}, looked at every ${countWords(storage.interim.checkEveryDays, 'day')}. ${lineWords(storage.interim.says, knowledge, parts)}`] : []),
+    ...storage.basis.map((statement) => lineWords(statement, knowledge, parts)),
+    ...storage.act.map(({ says }) => lineWords(says, knowledge, parts)),
+  ]
+}
+
+function cautionLine(caution: Caution, knowledge: Knowledge, parts: number): string {
+  const loud = caution.level === 'stop' ? 'STOP. ' : caution.level === 'warn' ? 'Warning. ' : ''
+  return `${loud}${lineWords(caution, knowledge, parts)}${caution.who === '' ? '' : ` Call: ${caution.who}.`}`
+}
+
+/** The plan of one find for a terminal: what to do first and in order, then what stands behind it. */
+export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowledge): string {
+  const parts = record.components.length
+  const say = (statements: readonly Statement[]) => statements.map((one) => lineWords(one, knowledge, parts))
+  const urgency = urgencyWords[plan.urgency]
+  const sections: readonly Section[] = [
+    { name: 'Careful', lines: plan.cautions.map((caution) => cautionLine(caution, knowledge, parts)) },
+    { name: 'Before that', lines: plan.objections.map((one) => `${valueLabel('proposed', one.to, knowledge)}: ${one.level === 'block' ? 'not yet. ' : ''}${lineWords(one, knowledge, parts)}`) },
+    { name: 'Keep', lines: keepLines(plan, knowledge, parts) },
+    { name: 'Handle', lines: say(plan.handling) },
+    { name: 'Pack', lines: say(plan.packing) },
+    { name: 'Ask for', lines: plan.requests.map(({ method, question, who }) => `${knowledge.methods[method]?.label ?? method}: ${question} [${who}]`) },
+    { name: 'Look', lines: plan.lookNext.map(({ asks, tell, why }) => [asks, tell, why].filter(Boolean).join(' ')) },
+    { name: 'Conservator', lines: say(plan.referrals) },
+    { name: 'Keep or not', lines: say(plan.selection) },
+    { name: 'Again on', lines: [`${plan.inspection.nextOn}, then every ${countWords(plan.inspection.everyDays, 'day')}: ${plan.inspection.look}`] },
+    { name: 'No advice', lines: plan.notCovered.map(({ what, because }) => `${what}: ${because}`) },
+  ]
+  return [
+    findWords(record, knowledge),
+    wrap(`${urgency.label}. `, [urgency.means, ...plan.urgencyBasis.map(({ text, because }) => text || because)].join(' ')),
+    stepLines(plan, knowledge, parts),
+    ...sections.filter(({ lines }) => lines.length > 0).map(sectionText),
+  ].join('\n')
+}

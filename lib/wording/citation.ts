@@ -1,9 +1,24 @@
+import { folded } from '../base/sort-key.ts'
 import type { Work } from '../knowledge/knowledge.ts'
+
+const hyphened = (words: readonly string[]) => folded(words.join(' ')).replaceAll(/[^a-z0-9]+/g, '-')
+
+/**
+ * A person's family name, an institution's name whole. The work's id is made of family names, so the longest end of the
+ * name that stands in it is the family name, of however many words.
+ */
+function shortName(author: string, id: string): string {
+  const words = author.trim().split(/\s+/)
+  const tails = words.map((_, at) => words.slice(at))
+  return tails.find((tail) => `-${id}-`.includes(`-${hyphened(tail)}-`))?.join(' ') ?? author
+}
 
 /** `Watkinson and Lewis 2005`, `Rimmer and others 2013`; for the standing entries their title. */
 export function shortCitation(work: Work): string {
-  const names = work.authors.map((author) => author.trim().split(/\s+/).at(-1) ?? author)
-  const who = names.length === 0 ? work.title : names.length > 2 ? `${names[0]} and others` : names.join(' and ')
+  const named = work.authors.filter((author) => author !== 'and others')
+  const many = work.authors.length > 2 || named.length < work.authors.length
+  const names = named.slice(0, many ? 1 : 2).map((author) => shortName(author, work.id))
+  const who = names.length === 0 ? work.title : many ? `${names[0]} and others` : names.join(' and ')
   return work.year === null ? who : `${who} ${work.year}`
 }
 

@@ -4,7 +4,7 @@ import { countWords } from '../../lib/wording/list.ts'
 import { knownWords } from '../../lib/wording/marks.ts'
 import { KnownMark } from '../_marks/known-mark.tsx'
 import { knowledgeHere } from '../_server/services.ts'
-import { countsByKnown, knowns } from './counts.ts'
+import { countsByKnown, knowns } from '../../lib/knowledge/known.ts'
 
 export const metadata: Metadata = { title: 'Sources' }
 

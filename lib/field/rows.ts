@@ -33,14 +33,13 @@ interface Kept {
   readonly problems: ReadonlyMap<number, readonly Problem[]>
 }
 
-const none: readonly Problem[] = []
-
 export class RowReader {
   private readonly knowledge: Knowledge
   private reading: Reading
   private read = new WeakMap<TypedRow, RowRead>()
   private given = new WeakMap<TypedRow, GivenRow>()
   private kept = new WeakMap<RowRead, Kept>()
+  private results = new WeakMap<RowRead, { readonly kept: Kept | null; readonly result: ReadRow }>()
   private serial = 0
 
   constructor(knowledge: Knowledge) {
@@ -54,7 +53,7 @@ export class RowReader {
     const idOf = new Map(read.map(({ id, row }) => [row.row, id]))
     const result = new Map<string, ReadRow>()
     for (const { id, row } of read) {
-      if (row.findNumber === null) result.set(id, { id, record: null, leads: false, problems: row.problems, loudHazards: row.hazards })
+      if (row.findNumber === null) result.set(id, this.told(id, row, null, false))
     }
     const finds = Map.groupBy(
       read.flatMap(({ row }) => (row.findNumber === null ? [] : [row])),
@@ -62,11 +61,10 @@ export class RowReader {
     )
     for (const group of finds.values()) {
       for (const occasion of byOccasion(group)) {
-        const { record, problems } = this.put(occasion)
+        const kept = this.put(occasion)
         for (const [at, row] of occasion.entries()) {
           const id = idOf.get(row.row)!
-          const all = [...row.problems, ...(problems.get(row.row) ?? none)]
-          result.set(id, { id, record, leads: at === 0, problems: all, loudHazards: record === null ? row.hazards : [] })
+          result.set(id, this.told(id, row, kept, at === 0))
         }
       }
     }
@@ -102,6 +100,20 @@ export class RowReader {
     const read = readRow(this.giveOne(row), this.reading)
     this.read.set(row, read)
     return read
+  }
+
+  private told(id: string, row: RowRead, kept: Kept | null, leads: boolean): ReadRow {
+    const known = this.results.get(row)
+    if (known !== undefined && known.kept === kept && known.result.leads === leads) return known.result
+    const result = {
+      id,
+      record: kept?.record ?? null,
+      leads,
+      problems: [...row.problems, ...(kept?.problems.get(row.row) ?? [])],
+      loudHazards: kept === null || kept.record === null ? row.hazards : [],
+    }
+    this.results.set(row, { kept, result })
+    return result
   }
 
   private put(rows: readonly RowRead[]): Kept {

@@ -1,5 +1,7 @@
 import { memo, type ReactNode } from 'react'
+import type { Planned } from '../../../lib/field/bag.ts'
 import type { FieldName } from '../../../lib/record/fields.ts'
+import { RowPlan } from '../_plan/row-plan.tsx'
 import type { SheetRow } from '../_sheet/sheet.ts'
 import style from './grid.module.css'
 
@@ -17,7 +19,8 @@ export interface RowProps {
   readonly flaws: ReadonlyMap<FieldName, string> | null
   readonly show: (field: FieldName, text: string) => string
   readonly editor: ReactNode
-  readonly plan: ReactNode
+  readonly planned: Planned | null
+  readonly withAbove: boolean
 }
 
 /** One row: drawn again only when something of its own has changed. */
@@ -58,7 +61,7 @@ export const GridRow = memo(function GridRow(props: RowProps) {
         )
       })}
       <div role="gridcell" aria-colindex={columns.length + 2} className={style.plan}>
-        {props.plan}
+        <RowPlan planned={props.planned} withAbove={props.withAbove} />
       </div>
     </div>
   )

@@ -2,6 +2,7 @@
 
 import { useVirtualizer } from '@tanstack/react-virtual'
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, type ReactNode } from 'react'
+import type { Planned } from '../../../lib/field/bag.ts'
 import type { FieldName } from '../../../lib/record/fields.ts'
 import type { Act } from '../_sheet/act.ts'
 import { liveRows, selected, type GridState } from '../_sheet/state.ts'
@@ -18,7 +19,7 @@ interface Props {
   readonly labelOf: (field: FieldName) => string
   readonly show: (field: FieldName, text: string) => string
   readonly flawsOf: (row: SheetRow) => ReadonlyMap<FieldName, string> | null
-  readonly planOf: (row: SheetRow) => ReactNode
+  readonly planOf: (row: SheetRow) => { readonly planned: Planned | null; readonly withAbove: boolean }
   readonly editor: ReactNode
   readonly onBlock: (text: string) => void
 }
@@ -106,7 +107,7 @@ export function Grid({ state, dispatch, labelOf, show, flawsOf, planOf, editor, 
               flaws={flawsOf(row)}
               show={show}
               editor={index === spot.row && state.editing !== null ? editor : null}
-              plan={planOf(row)}
+              {...planOf(row)}
             />
           )
         })}

@@ -2,7 +2,7 @@ import type { FieldName } from '../../../lib/record/fields.ts'
 import { move, tab, type Size, type Spot } from './move.ts'
 import { nextPart, nextRow } from './next-row.ts'
 import { pasteBlock, type Block as PastedBlock } from './paste.ts'
-import { insert, redo, remove, step, undo, write, type Edit, type Rows, type Sheet } from './sheet.ts'
+import { insert, isBlank, redo, remove, step, undo, write, type Edit, type Rows, type Sheet } from './sheet.ts'
 import { fieldAt, gridState, liveRows, selected, spotsOf, textAt, type GridState } from './state.ts'
 
 /** What a person does to the grid. New row ids come with the action, for a step must give the same twice. */
@@ -23,6 +23,7 @@ export type Act =
   | { readonly do: 'add-part'; readonly newId: string }
   | { readonly do: 'remove-rows' }
   | { readonly do: 'answer'; readonly rowId: string; readonly field: FieldName; readonly text: string }
+  | { readonly do: 'bag-kept'; readonly rowIds: readonly string[]; readonly newId: string }
   | { readonly do: 'undo' }
   | { readonly do: 'redo' }
 
@@ -66,6 +67,8 @@ export function act(before: GridState, action: Act): GridState {
       return rowsRemoved(state)
     case 'answer':
       return answered(state, action.rowId, action.field, action.text)
+    case 'bag-kept':
+      return kept(state, action.rowIds, action.newId)
     case 'undo':
       return inside({ ...state, sheet: undo(sheet), corner: null })
     case 'redo':
@@ -141,6 +144,15 @@ function pasted(state: GridState, block: PastedBlock, newIds: readonly string[])
   const ids = newIds.values()
   const { top, left } = selected(state)
   return pasteBlock(state.sheet.rows, { row: top, column: left }, block, () => ids.next().value ?? '')
+}
+
+/** Rows that are safely kept make room for the next bag, which begins where this one ended. */
+function kept(state: GridState, rowIds: readonly string[], newId: string): GridState {
+  const { rows } = state.sheet
+  const left = remove(rows, new Set(rowIds))
+  const last = rows.findLast(({ id }) => rowIds.includes(id))
+  const after = [...left.filter((row) => !isBlank(row)), nextRow(last, newId)]
+  return { ...changed(state, after), spot: { row: after.length - 1, column: 0 }, corner: null, runFrom: 0 }
 }
 
 function answered(state: GridState, rowId: string, field: FieldName, text: string): GridState {

@@ -1,0 +1,113 @@
+import type { Caution, Objection, Plan, Request, Statement, Step } from '../../lib/engine/plan.ts'
+import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
+import { dayWords } from '../../lib/wording/day.ts'
+import { valueLabel } from '../../lib/wording/fact.ts'
+import { whoWords } from '../../lib/wording/marks.ts'
+import { StatementLine } from '../_statement/statement-line.tsx'
+import style from './lines.module.css'
+
+interface Known {
+  readonly knowledge: Knowledge
+}
+
+export function Lines({ statements, knowledge }: Known & { readonly statements: readonly Statement[] }) {
+  return (
+    <ul className={style.lines}>
+      {statements.map((statement) => (
+        <li key={statement.rule}>
+          <StatementLine statement={statement} knowledge={knowledge} />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** What a person does, in order, with who and by when. */
+export function Steps({ steps, knowledge }: Known & { readonly steps: readonly Step[] }) {
+  return (
+    <ol className={style.steps}>
+      {steps.map((step) => (
+        <li key={step.rule}>
+          <StatementLine statement={step} knowledge={knowledge} aside={asideOf(step)} />
+        </li>
+      ))}
+    </ol>
+  )
+}
+
+function asideOf({ who, by, due, until }: Step): string {
+  const day = due === null ? '' : ` (${dayWords(due)})`
+  const end = until === null ? '' : `, until ${until}`
+  return `${capital(whoWords[who])}, ${by}${day}${end}`
+}
+
+/** Warnings and notes; stops stand by themselves, above everything. */
+export function Cautions({ cautions, knowledge }: Known & { readonly cautions: readonly Caution[] }) {
+  return (
+    <ul className={style.lines}>
+      {cautions.map((caution) => (
+        <li key={caution.rule} data-level={caution.level}>
+          <StatementLine
+            statement={caution}
+            knowledge={knowledge}
+            aside={caution.who === '' ? undefined : <strong>{`Call ${caution.who}`}</strong>}
+          />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+export function Objections({ objections, knowledge }: Known & { readonly objections: readonly Objection[] }) {
+  return (
+    <ul className={style.lines}>
+      {objections.map((objection) => (
+        <li key={`${objection.rule} ${objection.to}`}>
+          <StatementLine
+            statement={objection}
+            knowledge={knowledge}
+            aside={`${objection.level === 'block' ? 'Speaks against' : 'Before you do that'}: ${valueLabel('proposed', objection.to, knowledge)}`}
+          />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+export function Requests({ requests, knowledge }: Known & { readonly requests: readonly Request[] }) {
+  return (
+    <ol className={style.steps}>
+      {requests.map((request) => (
+        <li key={request.method} className={style.request}>
+          <h3>{knowledge.methods[request.method]?.label ?? request.method}</h3>
+          <p className="measure">{request.question}</p>
+          <p className="small soft">
+            {[request.who, request.sampling ? 'takes a sample' : 'takes no sample'].filter((text) => text !== '').join('; ')}
+          </p>
+          {request.cautions.map((caution) => (
+            <p key={caution} className="small measure">
+              {caution}
+            </p>
+          ))}
+          <Lines statements={request.basis.filter(({ text }) => text !== '')} knowledge={knowledge} />
+        </li>
+      ))}
+    </ol>
+  )
+}
+
+export function NotCovered({ gaps }: { readonly gaps: Plan['notCovered'] }) {
+  return (
+    <ul className="plain-list stack">
+      {gaps.map(({ what, because }) => (
+        <li key={what} className="measure">
+          We have no advice on <strong>{what.charAt(0).toLowerCase() + what.slice(1)}</strong>. {because}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}

@@ -1,0 +1,58 @@
+import { useCallback, useMemo } from 'react'
+import type { ReadRow } from '../../../lib/field/rows.ts'
+import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
+import { fields, type FieldName } from '../../../lib/record/fields.ts'
+import { problemWords } from '../../../lib/wording/problems.ts'
+import { fieldLabel } from '../../../lib/wording/fact.ts'
+
+/** Words for the grid: headings, cells shown by label, and what is wrong with a cell. */
+export function useWords(knowledge: Knowledge, read: ReadonlyMap<string, ReadRow>) {
+  const labels = useMemo(() => labelsByField(knowledge), [knowledge])
+  const flaws = useMemo(() => new WeakMap<ReadRow, ReadonlyMap<FieldName, string> | null>(), [])
+
+  const labelOf = useCallback((field: FieldName) => fieldLabel(field, knowledge), [knowledge])
+
+  const show = useCallback(
+    (field: FieldName, text: string) => {
+      const words = labels.get(field)
+      if (words === undefined || text === '') return text
+      return text
+        .split(';')
+        .map((item) => words.get(item.trim()) ?? item.trim())
+        .join('; ')
+    },
+    [labels],
+  )
+
+  const flawsOf = useCallback(
+    ({ id }: { readonly id: string }) => {
+      const row = read.get(id)
+      if (row === undefined) return null
+      const known = flaws.get(row)
+      if (known !== undefined) return known
+      const found = flawsIn(row)
+      flaws.set(row, found)
+      return found
+    },
+    [read, flaws],
+  )
+  return { labelOf, show, flawsOf }
+}
+
+function flawsIn({ problems }: ReadRow): ReadonlyMap<FieldName, string> | null {
+  const found = new Map<FieldName, string>()
+  for (const problem of problems) {
+    if (problem.severity !== 'problem' || problem.field === null || !Object.hasOwn(fields, problem.field)) continue
+    const field = problem.field as FieldName
+    found.set(field, [found.get(field), problemWords(problem)].filter(Boolean).join(' '))
+  }
+  return found.size === 0 ? null : found
+}
+
+function labelsByField(knowledge: Knowledge): ReadonlyMap<FieldName, ReadonlyMap<string, string>> {
+  return new Map(
+    Object.values(knowledge.vocabulary.fields)
+      .filter(({ values }) => values.length > 0)
+      .map(({ id, values }) => [id as FieldName, new Map(values.map((value) => [value.id, value.label]))]),
+  )
+}

@@ -1,0 +1,64 @@
+import { useDeferredValue, useMemo, type ReactNode } from 'react'
+import type { BagPlanner, Planned } from '../../../lib/field/bag.ts'
+import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
+import type { FieldName } from '../../../lib/record/fields.ts'
+import { UrgencyMark } from '../../_marks/urgency-mark.tsx'
+import { Keeping } from '../../_plan/keeping.tsx'
+import { Cautions, Lines, NotCovered, Objections, Steps } from '../../_plan/lines.tsx'
+import { Question } from './question.tsx'
+import style from './plan.module.css'
+
+interface Props {
+  readonly planned: Planned
+  readonly planner: BagPlanner
+  readonly knowledge: Knowledge
+  readonly onAnswer: (part: string | null, field: FieldName, text: string) => void
+}
+
+/** The whole plan of the find in hand. It follows the keys, but never holds them up. */
+export function PlanPanel({ planned, planner, knowledge, onAnswer }: Props) {
+  const { record, plan } = useDeferredValue(planned)
+  const questions = useMemo(() => planner.questionsFor(record), [planner, record])
+  const warnings = plan.cautions.filter(({ level }) => level !== 'stop')
+  const kept = record.stored_rh_percent
+  return (
+    <section className={`${style.panel} section`} aria-labelledby="find-plan">
+      <header className={`${style.whole} row`}>
+        <h2 id="find-plan">{`${plan.find}${record.object === undefined ? '' : `, ${record.object}`}`}</h2>
+        <UrgencyMark urgency={plan.urgency} large />
+      </header>
+      {questions.length > 0 && (
+        <div className={style.whole}>
+          <Question key={plan.find} questions={questions} knowledge={knowledge} onAnswer={onAnswer} />
+        </div>
+      )}
+      <div className="stack">
+        {warnings.length > 0 && <Part name="Take care"><Cautions cautions={warnings} knowledge={knowledge} /></Part>}
+        {plan.objections.length > 0 && (
+          <Part name="Before you do that"><Objections objections={plan.objections} knowledge={knowledge} /></Part>
+        )}
+        <Part name="What to do, in order"><Steps steps={plan.steps} knowledge={knowledge} /></Part>
+      </div>
+      <div className="stack">
+        <Part name="Keeping">
+          <Keeping storage={plan.storage} keptAtPercent={typeof kept === 'number' ? kept : null} knowledge={knowledge} />
+        </Part>
+        <Part name="Handling"><Lines statements={plan.handling} knowledge={knowledge} /></Part>
+        <Part name="Packing"><Lines statements={plan.packing} knowledge={knowledge} /></Part>
+        {plan.referrals.length > 0 && (
+          <Part name="For a conservator to decide"><Lines statements={plan.referrals} knowledge={knowledge} /></Part>
+        )}
+        {plan.notCovered.length > 0 && <Part name="We have no advice on"><NotCovered gaps={plan.notCovered} /></Part>}
+      </div>
+    </section>
+  )
+}
+
+function Part({ name, children }: { readonly name: string; readonly children: ReactNode }) {
+  return (
+    <section>
+      <h3>{name}</h3>
+      {children}
+    </section>
+  )
+}

@@ -1,0 +1,115 @@
+'use client'
+
+import { useCallback, useReducer, useState } from 'react'
+import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
+import { fields, type FieldName } from '../../lib/record/fields.ts'
+import { act } from './_sheet/act.ts'
+import { readBlock } from './_sheet/paste.ts'
+import { fieldAt, gridState, liveRows } from './_sheet/state.ts'
+import { CellEditor } from './_grid/cell-editor.tsx'
+import { CellHelp } from './_grid/cell-help.tsx'
+import { basics } from './_grid/columns.ts'
+import { Grid } from './_grid/grid.tsx'
+import { PastePreview } from './_grid/paste-preview.tsx'
+import { Toolbar } from './_grid/toolbar.tsx'
+import { newId } from './_grid/use-grid-events.ts'
+import { useWords } from './_grid/use-words.ts'
+import { DoNowStrip } from './_plan/do-now-strip.tsx'
+import { LoudHazards } from './_plan/loud-hazards.tsx'
+import { PlanPanel } from './_plan/plan-panel.tsx'
+import { PlanSaid } from './_plan/plan-said.tsx'
+import type { IntakeProps } from './intake.tsx'
+import { KeepBag } from './keep-bag-form.tsx'
+import { useDraft } from './use-draft.ts'
+import { usePlanning } from './use-planning.ts'
+
+export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
+  const { knowledge } = props
+  const [state, dispatch] = useReducer(act, null, () => gridState([{ id: newId(), cells: {} }], basics))
+  const [pasted, setPasted] = useState<readonly (readonly string[])[] | null>(null)
+  const draft = useDraft(props.project ?? 'new', state.sheet, dispatch)
+  const rows = liveRows(state)
+  const planning = usePlanning(rows, knowledge, props.asOf, props.contacts)
+  const { labelOf, show, flawsOf } = useWords(knowledge, planning.read)
+
+  const field = fieldAt(state)
+  const here = rows[state.spot.row]
+  const planned = here === undefined ? null : planning.planned(here.id)
+  const planOf = useCallback(
+    (row: { readonly id: string }) => ({
+      planned: planning.planned(row.id),
+      withAbove: planning.read.get(row.id)?.leads === false && planning.read.get(row.id)?.record !== null,
+    }),
+    [planning],
+  )
+  const onBlock = (text: string) => {
+    const cells = readBlock(text)
+    if (cells.length === 1 && cells[0]?.length === 1) {
+      dispatch({ do: 'paste', block: { fields: [field], headed: false, rows: cells }, newIds: [] })
+    } else if (cells.length > 0) setPasted(cells)
+  }
+  const onAnswer = (part: string | null, asked: FieldName, text: string) => {
+    const row = rows.find(
+      ({ id }) => planned !== null && planning.read.get(id)?.record === planned.record && isPart(id, part, rows, planned.record.components),
+    )
+    if (row !== undefined) dispatch({ do: 'answer', rowId: row.id, field: asked, text })
+  }
+
+  return (
+    <div className="stack wide">
+      <DoNowStrip now={planning.now} knowledge={knowledge} />
+      <LoudHazards rows={rows} read={planning.read} knowledge={knowledge} />
+      <Toolbar state={state} dispatch={dispatch} draft={draft} />
+      <Grid
+        state={state}
+        dispatch={dispatch}
+        labelOf={labelOf}
+        show={show}
+        flawsOf={flawsOf}
+        planOf={planOf}
+        onBlock={onBlock}
+        editor={
+          state.editing === null ? null : (
+            <CellEditor
+              key={`${here?.id} ${field}`}
+              label={labelOf(field)}
+              text={state.editing.text}
+              words={knowledge.vocabulary.fields[field]?.values ?? []}
+              several={fields[field].kind === 'choices'}
+              onType={(text) => dispatch({ do: 'type', text })}
+              onLeave={() => dispatch({ do: 'commit' })}
+            />
+          )
+        }
+      />
+      <CellHelp field={field} flaw={here === undefined ? null : (flawsOf(here)?.get(field) ?? null)} knowledge={knowledge} />
+      <KeepBag rows={state.sheet.rows} bag={planning.bag} known={props.known} dispatch={dispatch} />
+      {planned !== null && <PlanPanel planned={planned} planner={planning.planner} knowledge={knowledge} onAnswer={onAnswer} />}
+      <PlanSaid planned={planned} />
+      {pasted !== null && (
+        <PastePreview
+          cells={pasted}
+          state={state}
+          knowledge={knowledge}
+          onPaste={(block) => {
+            dispatch({ do: 'paste', block, newIds: block.rows.map(newId) })
+            setPasted(null)
+          }}
+          onLeave={() => setPasted(null)}
+        />
+      )}
+    </div>
+  )
+}
+
+/** Whether a row tells of the part asked about: the rows of a record stand in the order of its parts. */
+function isPart(
+  id: string,
+  part: string | null,
+  rows: readonly { readonly id: string; readonly cells: Readonly<Partial<Record<FieldName, string>>> }[],
+  parts: readonly { readonly component: string }[],
+): boolean {
+  if (part === null || parts.length < 2) return true
+  const row = rows.find((one) => one.id === id)
+  return row?.cells.component === part || (row?.cells.component === undefined && part === parts[0]?.component)
+}

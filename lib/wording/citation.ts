@@ -3,11 +3,15 @@ import type { Work } from '../knowledge/knowledge.ts'
 
 const hyphened = (words: readonly string[]) => folded(words.join(' ')).replaceAll(/[^a-z0-9]+/g, '-')
 
+/** Words that stand in no person's name. */
+const institution = /\s(of|for|and|für|on)\s|^(A|The)\s/
+
 /**
  * A person's family name, an institution's name whole. The work's id is made of family names, so the longest end of the
  * name that stands in it is the family name, of however many words.
  */
 function shortName(author: string, id: string): string {
+  if (institution.test(author)) return author
   const words = author.trim().split(/\s+/)
   const tails = words.map((_, at) => words.slice(at))
   return tails.find((tail) => `-${id}-`.includes(`-${hyphened(tail)}-`))?.join(' ') ?? author

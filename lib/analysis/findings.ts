@@ -14,7 +14,7 @@ import { uncovered } from './uncovered.ts'
 import { unusedFigures, unusedWorks } from './unused.ts'
 import { vocabularyAgrees } from './vocabulary.ts'
 import { withoutSource } from './without-source.ts'
-import { codesWithoutWords, wordsWithoutCode } from './words.ts'
+import { wordsWithoutCode } from './words-without-code.ts'
 
 /** Every check there is; each stands alone and knows nothing of the others. */
 const checks: readonly Check[] = [
@@ -24,7 +24,6 @@ const checks: readonly Check[] = [
   unusedFigures,
   unusedWorks,
   vocabularyAgrees,
-  codesWithoutWords,
   wordsWithoutCode,
   factsOfDecision,
   fixedAnswers,

@@ -4,4 +4,6 @@ import type { Command } from './command.ts'
 export const commands: Readonly<Record<string, () => Promise<{ readonly command: Command }>>> = {
   'knowledge compile': () => import('./knowledge-compile.ts'),
   'knowledge check': () => import('./knowledge-check.ts'),
+  'knowledge sheet': () => import('./knowledge-sheet.ts'),
+  'knowledge coverage': () => import('./knowledge-coverage.ts'),
 }

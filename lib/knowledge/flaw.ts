@@ -29,7 +29,6 @@ export interface FlawAbout {
   'words-without-field': { readonly field: string }
   'value-without-words': { readonly field: string; readonly value: string }
   'words-without-value': { readonly field: string; readonly value: string }
-  'code-without-words': { readonly code: string; readonly decision: string }
   'words-without-code': { readonly code: string }
   'without-source': { readonly rule: string }
   'memory-behind-must': { readonly rule: string }

@@ -61,8 +61,6 @@ const sentences: Sentences = {
   'words-without-field': ({ field }) => `The record has no field ${field}; correct the id or leave it out.`,
   'value-without-words': ({ field, value }) => `The record allows ${field} ${value} and the vocabulary has no words for it.`,
   'words-without-value': ({ field, value }) => `The record knows no ${field} ${value}; correct the id or leave it out.`,
-  'code-without-words': ({ code, decision }) =>
-    `${decision} may say ${code}, and content/vocabulary/codes.yaml has no words for it.`,
   'words-without-code': ({ code }) => `No decision or method ever says ${code}.`,
   'without-source': ({ rule }) => `${rule} has no source that supports it; name one, common-practice or house-rule.`,
   'memory-behind-must': ({ rule }) => `${rule} is a must and only memory backs it; make it a should, with a level where it holds back.`,

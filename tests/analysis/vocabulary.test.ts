@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
 import { fixedAnswers } from '../../lib/analysis/fixed-answers.ts'
 import { vocabularyAgrees } from '../../lib/analysis/vocabulary.ts'
-import { codesWithoutWords, wordsWithoutCode } from '../../lib/analysis/words.ts'
-import { found } from '../knowledge/small-content.ts'
+import { wordsWithoutCode } from '../../lib/analysis/words-without-code.ts'
+import { flawsOf, found } from '../knowledge/small-content.ts'
 
 const core = (values: string, id = 'core') => `
 - id: ${id}
@@ -41,12 +41,12 @@ test('a fact made from a test needs words once a rule reads it', () => {
   expect(about('magnet', {})).toEqual([])
 })
 
-test('an answer without words speaks', () => {
-  const wordless = { 'vocabulary/codes.yaml': [['- { id: quiet, label: quiet, means: at rest }\n', '']] } as const
-  expect(found(codesWithoutWords, wordless)).toEqual([
-    { code: 'code-without-words', about: { code: 'quiet', decision: 'activity' } },
+test('an answer without words speaks, and so does a code', () => {
+  const wordless = { 'vocabulary/codes.yaml': '- { id: quiet, label: quiet, means: at rest }' } as const
+  expect(flawsOf('unknown-id', wordless).map(({ about }) => [about.kind, about.id])).toEqual([
+    ['code', 'active'],
+    ['code', 'iron-kept-dry'],
   ])
-  expect(found(codesWithoutWords)).toEqual([])
 })
 
 test('words that nothing says speak', () => {
@@ -57,7 +57,9 @@ test('words that nothing says speak', () => {
 })
 
 test('answers that the plan knows by name stand strictest first', () => {
+  const codes = ['active', 'quiet', 'iron-kept-dry', 'wet', 'as-found', 'dry'].map((id) => `- { id: ${id}, label: ${id}, means: so }`)
   const keep = (answers: string) => ({
+    'vocabulary/codes.yaml': codes.join('\n'),
     'decisions/keep.yaml': `
 decision: keep
 asks: Wet or dry?

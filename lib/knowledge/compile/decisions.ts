@@ -8,7 +8,7 @@ import { shaped, shapedEach, type Entry, type Report } from './entries.ts'
 import { linkRule, type WrittenRule } from './rules.ts'
 import { fillSentence } from './sentence.ts'
 import * as shapes from './shapes.ts'
-import { unknownId, type Shelf } from './shelf.ts'
+import { checkId, unknownId, type Shelf } from './shelf.ts'
 
 /** A decision as written: its head and those of its rules that can be read. */
 export interface WrittenDecision {
@@ -62,6 +62,7 @@ export function linkDecision(decision: WrittenDecision, domains: Domains, shelf:
   const siblings = new Set(decision.rules.map((rule) => rule.written.id))
   checkFacts(written.facts, 'facts', decision, domains, shelf)
   checkFacts(written['called-for-by'] ?? [], 'called-for-by', decision, domains, shelf)
+  written.answers?.forEach((answer, index) => checkId('code', answer, place('answers', index), shelf))
   const sentence = (text: string, key: string): string => fillSentence(text, key, place(key), shelf, new Set())
   return {
     ...head,

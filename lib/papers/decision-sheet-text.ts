@@ -1,0 +1,75 @@
+import type { DecisionSheet, SheetRule } from './decision-sheet.ts'
+
+const width = 100
+const indent = 13
+
+/** The review sheet as plain text for a terminal or a printer, with a line to initial under every rule. */
+export function decisionSheetText(sheet: DecisionSheet): string {
+  const head = [
+    `${sheet.decision}: ${sheet.asks}`,
+    ...wrapped(sheet.manner.join(' '), 0),
+    ...(sheet.answers.length === 0 ? [] : wrapped(`Answers, strictest first: ${sheet.answers.join(', ')}.`, 0)),
+    `Knowledge ${sheet.knowledge}`,
+  ]
+  const blocks = [
+    head,
+    ...sheet.rules.map(ruleLines),
+    ...(sheet.notCovered.length === 0 ? [] : [['We have no advice on'], ...sheet.notCovered.map(gapLines)]),
+    ...(sheet.contested.length === 0 ? [] : [['Contested here'], ...sheet.contested.map(contestedLines)]),
+  ]
+  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`
+}
+
+function ruleLines(rule: SheetRule): string[] {
+  return [
+    `${rule.title}  [${rule.rule}]`,
+    ...(rule.retired === null ? [] : row('retired', rule.retired)),
+    ...row('when', rule.when),
+    ...row('gives', rule.gives),
+    ...(rule.advice === '' ? [] : row('advice', rule.advice)),
+    ...row('because', rule.because),
+    ...(rule.caution === null ? [] : row('caution', rule.caution)),
+    ...row('standing', [rule.strength, rule.certainty, ...(rule.level === null ? [] : [rule.level])].join('; ')),
+    ...(rule.call === null ? [] : row('call', rule.call)),
+    ...(rule.silences.length === 0 ? [] : row('silences', rule.silences.join('; '))),
+    ...row('sources', sourcesText(rule)),
+    ...(rule.contested === null ? [] : row('contested', rule.contested)),
+    ...row('checked', 'initials ____________  date ____________  remark ______________________________'),
+  ]
+}
+
+/** The sources of a rule, each with its place and how it is known. */
+export function sourcesText({ sources }: Pick<SheetRule, 'sources'>): string {
+  return sources
+    .map(({ work, place, known, against }) => {
+      const where = place === null ? work : `${work}, ${place}`
+      return `${against ? 'against: ' : ''}${where} (${known})`
+    })
+    .join('; ')
+}
+
+function gapLines({ when, what, because }: DecisionSheet['notCovered'][number]): string[] {
+  return [what, ...row('when', when), ...row('because', because)]
+}
+
+function contestedLines({ question, follows, because }: DecisionSheet['contested'][number]): string[] {
+  return [question, ...row('follows', follows), ...row('because', because)]
+}
+
+function row(name: string, text: string): string[] {
+  const [first = '', ...rest] = wrapped(text, indent)
+  return [`  ${name.padEnd(indent - 2)}${first.trimStart()}`, ...rest]
+}
+
+function wrapped(text: string, left: number): string[] {
+  const lines: string[] = []
+  let line = ' '.repeat(left)
+  for (const word of text.split(/\s+/)) {
+    if (line.trim() !== '' && line.length + word.length + 1 > width) {
+      lines.push(line)
+      line = ' '.repeat(left)
+    }
+    line += line.trim() === '' ? word : ` ${word}`
+  }
+  return [...lines, line]
+}

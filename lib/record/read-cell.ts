@@ -164,6 +164,9 @@ export function readCell(field: FieldName, cell: GivenCell, names: Names, order:
   if (given.length === 0) return { problems: [] }
   const items = many && typeof cell.value === 'string' ? splitList(given[0]!) : given
   const text = items[0] ?? ''
+  if (kind === 'text' && items.length > 1 && field !== 'find_number' && field !== 'component') {
+    return { value: items.join('; '), problems: [flaw('listed-otherwise', items.join(' | '), items.join('; '))] }
+  }
   if (!many && items.length > 1) return { unread: joinList([joinList(items)]), problems: [flaw('several-values', joinList(items))] }
   if (items.length === 1) {
     if (sheetError.test(text)) return refused(text, 'spreadsheet-error')

@@ -1,3 +1,4 @@
+import { cleanText } from './clean-text.ts'
 import { findColumn, partColumn, writeExtra } from './extra-cell.ts'
 import { fields, type FieldName } from './fields.ts'
 import { joinList, splitList } from './list-cell.ts'
@@ -42,13 +43,11 @@ function fieldsOf(level: 'find' | 'component', holder: Bag): ReadonlyMap<string,
 /** `isField`: whether a heading would be taken for a field of the record; such a one needs its level said. */
 export type IsField = (heading: string) => boolean
 
-function extrasOf(holder: Bag, level: 'find' | 'component', isField: IsField): readonly (readonly [string, string])[] {
-  return Object.entries((holder['extra'] ?? {}) as Bag).map(([key, value]) => {
-    const clear = key !== '' && key === key.trim() && !key.startsWith(findColumn) && !key.startsWith(partColumn) && !isField(key)
-    const heading = level === 'find' ? `${findColumn}${key}` : clear ? key : `${partColumn}${key}`
-    return [heading, writeExtra(value)] as const
-  })
-}
+const extrasOf = (holder: Bag) => Object.entries((holder['extra'] ?? {}) as Bag)
+
+/** A key that no reader can take for anything else. */
+const isClear = (key: string, isField: IsField) =>
+  key !== '' && key === cleanText(key) && key !== 'components' && !key.startsWith(findColumn) && !key.startsWith(partColumn) && !isField(key)
 
 /** One row a component, find-level cells on the first; further rows only for values that contradict each other. */
 export function rowsOf(record: ConditionRecord, isField: IsField): readonly WrittenRow[] {
@@ -62,10 +61,10 @@ export function rowsOf(record: ConditionRecord, isField: IsField): readonly Writ
       const cell = keys.includes(field as FieldName) ? cells[0] : cells[at]
       if (cell !== undefined) row.set(field, cell)
     }
-    if (at === 0) for (const [heading, cell] of extrasOf(holder, 'find', isField)) row.set(heading, cell)
+    if (at === 0) for (const [key, value] of extrasOf(holder)) row.set(`${findColumn}${key}`, writeExtra(value))
     if (component) {
       for (const [field, cells] of fieldsOf('component', component)) if (cells[0] !== undefined) row.set(field, cells[0])
-      for (const [heading, cell] of extrasOf(component, 'component', isField)) row.set(heading, cell)
+      for (const [key, value] of extrasOf(component)) row.set(isClear(key, isField) ? key : `${partColumn}${key}`, writeExtra(value))
     }
     return row
   })
@@ -82,7 +81,7 @@ export function headingsOf(rows: Iterable<WrittenRow>): readonly string[] {
 }
 
 /** Unread values back in their fields and kept keys beside them: the contract's own form, which reads to the same record. */
-function plain(holder: Bag, level: 'find' | 'component'): Bag {
+function plain(holder: Bag, level: 'find' | 'component', isField: IsField): Bag {
   const out = new Map<string, unknown>()
   for (const field of names.filter((name) => fields[name].level === level)) {
     const value = holder[field]
@@ -94,14 +93,16 @@ function plain(holder: Bag, level: 'find' | 'component'): Bag {
     else if (value !== undefined) out.set(field, value)
     else if (kept.length > 0) out.set(field, kept[0])
   }
-  for (const [key, value] of Object.entries((holder['extra'] ?? {}) as Bag)) out.set(key, value)
+  const mark = level === 'find' ? findColumn : partColumn
+  for (const [key, value] of extrasOf(holder)) out.set(isClear(key, isField) ? key : `${mark}${key}`, value)
   return Object.fromEntries(out)
 }
 
 /** One object a record, and further ones only for values that contradict each other. */
-export function objectsOf(record: ConditionRecord): readonly Bag[] {
+export function objectsOf(record: ConditionRecord, isField: IsField): readonly Bag[] {
   const holder = record as unknown as Bag
-  const main = { ...plain(holder, 'find'), components: record.components.map((one) => plain(one as unknown as Bag, 'component')) }
+  const components = record.components.map((one) => plain(one as unknown as Bag, 'component', isField))
+  const main = { ...plain(holder, 'find', isField), components }
   const own = fieldsOf('find', holder)
   const contradicted = [...own].filter(([field, cells]) => cells.length > 1 && !isList(field as FieldName))
   const depth = Math.max(1, ...contradicted.map(([, cells]) => cells.length))

@@ -26,23 +26,46 @@ export function narrows(band: Band | null): boolean {
   return band !== null && (band.min > 0 || band.max < 100)
 }
 
-export function rulerOfStorage(storage: Storage, keptAtPercent: number | null): Ruler {
+export function rulerOfStorage({ components, rhPercent, conflict, interim }: Storage, keptAtPercent: number | null): Ruler {
+  return rulerOf(components, rhPercent, conflict?.between ?? null, interim?.rhPercent ?? null, keptAtPercent)
+}
+
+function rulerOf(
+  parts: StorageLine['bands'],
+  shared: Band | null,
+  between: readonly string[] | null,
+  holding: Band | null,
+  now: number | null,
+): Ruler {
   return {
-    bars: storage.components.map((part) => ({
+    bars: parts.map((part) => ({
       name: part.component,
       limit: narrows(part.limit) ? part.limit : null,
       preference: narrows(part.preference) ? part.preference : null,
     })),
-    shared: storage.rhPercent,
-    gap: storage.conflict === null ? null : gapOf(storage, storage.conflict.between),
-    holding: storage.interim?.rhPercent ?? null,
-    now: keptAtPercent,
+    shared,
+    gap: between === null ? null : gapOf(parts, between),
+    holding,
+    now,
   }
 }
 
+/** What a list keeps of a find's storage. */
+export interface StorageLine {
+  readonly bands: readonly { readonly component: string; readonly limit: Band; readonly preference: Band | null }[]
+  readonly rhPercent: Band | null
+  readonly interimRhPercent: Band | null
+  readonly conflict: { readonly between: readonly string[]; readonly gapPercent: number } | null
+  readonly storedRhPercent: number | null
+}
+
+export function rulerOfLine(line: StorageLine): Ruler {
+  return rulerOf(line.bands, line.rhPercent, line.conflict?.between ?? null, line.interimRhPercent, line.storedRhPercent)
+}
+
 /** The stretch no bar of the quarrel covers: from the lowest ceiling to the highest floor. */
-function gapOf(storage: Storage, between: readonly string[]): Ruler['gap'] {
-  const limits = storage.components.filter((part) => between.includes(part.component)).map((part) => part.limit)
+function gapOf(parts: StorageLine['bands'], between: readonly string[]): Ruler['gap'] {
+  const limits = parts.filter((part) => between.includes(part.component)).map((part) => part.limit)
   if (limits.length < 2) return null
   const from = Math.min(...limits.map((limit) => limit.max))
   const to = Math.max(...limits.map((limit) => limit.min))

@@ -6,6 +6,10 @@ import type { Spoken } from './statement.ts'
 export const anyHumidity: Band = { min: 0, max: 100 }
 
 const meets = (band: Band) => band.min <= band.max
+
+/** Narrowest band [% RH] a preference may leave: ours, for no box and no indicator holds a single figure. */
+const leastRoom = 5
+const leavesRoom = (band: Band) => band.max - band.min >= leastRoom
 const join = (a: Band, b: Band): Band => ({ min: Math.max(a.min, b.min), max: Math.min(a.max, b.max) })
 
 function bandOf(then: Effect): Band {
@@ -19,7 +23,7 @@ export function componentBand(component: string, said: readonly Spoken[]): Compo
   const limits = said.filter(({ rule }) => rule.level === 'limit')
   const limit = limits.map(({ rule }) => bandOf(rule.then)).reduce(join, anyHumidity)
   const wished = preferences(said)
-  const preference = wished.reduce((band, wish) => (meets(join(band, wish)) ? join(band, wish) : band), limit)
+  const preference = wished.reduce((band, wish) => (leavesRoom(join(band, wish)) ? join(band, wish) : band), limit)
   return {
     component,
     limit,
@@ -59,7 +63,7 @@ export function reconcile(parts: readonly ComponentBand[], said: readonly (reado
     return { band: null, conflict: { between: between.map((part) => part.component), gapPercent } }
   }
   const band = preferences(said.flat()).reduce(
-    (kept, wish) => (meets(join(kept, wish)) ? join(kept, wish) : kept),
+    (kept, wish) => (leavesRoom(join(kept, wish)) ? join(kept, wish) : kept),
     limit,
   )
   return { band, conflict: null }

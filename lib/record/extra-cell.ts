@@ -23,3 +23,6 @@ export function readExtra(cell: string): unknown {
 /** A heading that says whether an unknown column is the find's own or a component's. */
 export const findColumn = 'find.'
 export const partColumn = 'part.'
+
+/** The column that says what is wrong with a row saved to be mended; it is never read back. */
+export const mendColumn = 'mend: what is wrong'

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { cleanText } from './clean-text.ts'
-import { findColumn, partColumn } from './extra-cell.ts'
+import { findColumn, mendColumn, partColumn } from './extra-cell.ts'
 import { fields, type FieldName } from './fields.ts'
 import type { GivenCell, GivenRow } from './given.ts'
 import { problem, type Problem } from './problem.ts'
@@ -69,7 +69,7 @@ function sort(holder: Readonly<Record<string, unknown>>, level: 'find' | 'compon
   const problems: Problem[] = []
   const own = level === 'find' ? into.findExtra : into.partExtra
   for (const [key, value] of Object.entries(holder)) {
-    if (level === 'find' && key === 'components') continue
+    if (key === mendColumn || (level === 'find' && key === 'components')) continue
     const field = fieldOf(key)
     if (key.startsWith(findColumn)) into.findExtra.set(key.slice(findColumn.length), value)
     else if (key.startsWith(partColumn)) into.partExtra.set(key.slice(partColumn.length), value)

@@ -16,6 +16,7 @@ export function givenRow(row: TableRow, columns: readonly Column[]): GivenRow {
     const text = cleanText(value)
     if (text === '') continue
     const column = columns[at]
+    if (column?.use.kind === 'left-out') continue
     if (!column) partExtra.push([`column ${columnLetters(at)}`, text])
     else if (column.use.kind === 'extra') {
       const extra = column.use.level === 'find' ? findExtra : partExtra

@@ -1,5 +1,5 @@
 import { cleanText } from '../record/clean-text.ts'
-import { findColumn, partColumn } from '../record/extra-cell.ts'
+import { findColumn, mendColumn, partColumn } from '../record/extra-cell.ts'
 import { fields, type FieldName } from '../record/fields.ts'
 import { fieldOfHeading } from '../record/heading.ts'
 import { closest, nameKey } from '../record/likeness.ts'
@@ -9,6 +9,7 @@ import { problem, type Problem } from '../record/problem.ts'
 /** What a column of a table is read as. */
 export type ColumnUse =
   | { readonly kind: 'field'; readonly field: FieldName }
+  | { readonly kind: 'left-out' }
   | { readonly kind: 'extra'; readonly level: 'find' | 'component'; readonly key: string }
 
 export interface Column {
@@ -42,7 +43,7 @@ export function columnLetters(at: number): string {
   return `${rest === 0 ? '' : columnLetters(rest - 1)}${String.fromCharCode(65 + (at % 26))}`
 }
 
-function extraUse(heading: string): ColumnUse {
+function extraUse(heading: string): ColumnUse & { readonly kind: 'extra' } {
   if (heading.startsWith(findColumn)) return { kind: 'extra', level: 'find', key: heading.slice(findColumn.length) }
   if (heading.startsWith(partColumn)) return { kind: 'extra', level: 'component', key: heading.slice(partColumn.length) }
   return { kind: 'extra', level: 'component', key: heading }
@@ -56,6 +57,7 @@ export function matchHeadings(headings: readonly string[], names: FieldNames, ro
   const keys = new Set<string>()
   const unknown: string[] = []
   const columns = shown.map((heading, at): Column => {
+    if (heading === mendColumn) return { heading, use: { kind: 'left-out' } }
     const where = { row, column: heading }
     const meant = exact[at] ?? null
     if (meant !== null && !taken.has(meant)) {
@@ -71,7 +73,6 @@ export function matchHeadings(headings: readonly string[], names: FieldNames, ro
       return { heading, use: { kind: 'field', field: likely } }
     }
     const use = extraUse(heading)
-    if (use.kind === 'field') return { heading, use }
     let key = use.key
     for (let count = 2; keys.has(`${use.level} ${key}`); count++) key = `${use.key} (${count})`
     keys.add(`${use.level} ${key}`)

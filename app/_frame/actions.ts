@@ -3,7 +3,9 @@
 import { randomUUID } from 'node:crypto'
 import { cookies } from 'next/headers'
 import { revalidatePath } from 'next/cache'
+import { redirect } from 'next/navigation'
 import { personCookie, personHere, roles } from '../_server/person.ts'
+import { projectCookie } from '../_server/project.ts'
 import { themeCookie, themes } from '../_server/theme.ts'
 
 const year = { maxAge: 365 * 24 * 60 * 60, path: '/', sameSite: 'lax', httpOnly: true } as const
@@ -24,5 +26,19 @@ export async function choosePerson(form: FormData): Promise<void> {
   const device = (await personHere())?.device ?? randomUUID()
   const jar = await cookies()
   jar.set(personCookie, JSON.stringify({ name, role, device }), year)
+  revalidatePath('/', 'layout')
+  redirect(placeWithin(String(form.get('back') ?? '/')))
+}
+
+/** Back to where somebody came from, and never out of the tool. */
+function placeWithin(path: string): string {
+  return /^\/(?![/\\])[\w\-/?=&.,]*$/.test(path) ? path : '/'
+}
+
+export async function chooseProject(form: FormData): Promise<void> {
+  const project = String(form.get('project') ?? '')
+  if (!/^[\w-]{1,64}$/.test(project)) return
+  const jar = await cookies()
+  jar.set(projectCookie, project, year)
   revalidatePath('/', 'layout')
 }

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { LookNext } from '../../../lib/engine/plan.ts'
 import type { Knowledge, Word } from '../../../lib/knowledge/knowledge.ts'
 import { fields, type FieldName } from '../../../lib/record/fields.ts'
+import { settleWords } from '../../../lib/wording/look.ts'
 import style from './plan.module.css'
 
 interface Props {
@@ -23,7 +24,7 @@ export function Question({ questions, knowledge, onAnswer }: Props) {
     <section className={style.question} aria-labelledby="look-next">
       <h3 id="look-next">{part === null ? question.asks : `${capital(part)}: ${question.asks}`}</h3>
       {question.tell !== '' && <p>{question.tell}</p>}
-      <p className="soft small">{question.why}</p>
+      <p className="soft small">{[question.why, settleWords(question)].filter(Boolean).join(' ')}</p>
       {words.length > 0 ? (
         <ChooseAnswer key={question.fact} words={words} several={fields[field].kind === 'choices'} onAnswer={answer} />
       ) : (

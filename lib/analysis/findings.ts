@@ -1,4 +1,5 @@
 import type { Finding, Flaw, Place } from '../knowledge/flaw.ts'
+import { absentSide } from './absent-side.ts'
 import { answersNeverGiven } from './answers-never-given.ts'
 import type { Base, Check } from './base.ts'
 import { conflicts } from './conflicts.ts'
@@ -28,6 +29,7 @@ const checks: readonly Check[] = [
   factsOfDecision,
   fixedAnswers,
   answersNeverGiven,
+  absentSide,
   stopsUnread,
   silentRules,
   conflicts,

@@ -41,6 +41,8 @@ export interface FlawAbout {
   'example-fact': { readonly rule: string; readonly fact: string }
   'fixed-answers': { readonly decision: string; readonly wants: readonly string[]; readonly found: readonly string[] }
   'answer-never-given': { readonly decision: string; readonly answer: string }
+  'stop-not-silent': { readonly decision: string }
+  'objection-uncalled': { readonly decision: string }
   'stop-unread': { readonly code: string }
   gap: { readonly decision: string; readonly facts: readonly (readonly [string, string])[]; readonly more: number }
   'gap-too-wide': { readonly decision: string; readonly cells: number }

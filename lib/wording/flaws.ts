@@ -78,7 +78,7 @@ const sentences: Sentences = {
   'answer-never-given': ({ decision, answer }) => `No rule of ${decision} ever answers ${answer}.`,
   'stop-not-silent': ({ decision }) => `${decision} has stops, which need a recorded fact: write absent: silent.`,
   'objection-uncalled': ({ decision }) =>
-    `${decision} objects to proposals: write absent: protective and called-for-by: [proposed].`,
+    `${decision} is protective and would object to what nobody proposed: write called-for-by: [proposed].`,
   'stop-unread': ({ code }) => `The stop ${code} makes nothing urgent: the rules of urgency that answer "now" must read it.`,
   gap: ({ decision, facts: pairs, more }) =>
     `No rule of ${decision} holds for ${facts(pairs)}${more === 0 ? '' : ` (and ${more} more such gaps)`}; write one, or say so under not-covered.`,

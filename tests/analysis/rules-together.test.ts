@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { absentSide } from '../../lib/analysis/absent-side.ts'
 import { answersNeverGiven } from '../../lib/analysis/answers-never-given.ts'
 import { conflicts } from '../../lib/analysis/conflicts.ts'
 import { silentRules } from '../../lib/analysis/silent-rules.ts'
@@ -132,4 +133,33 @@ test('a stop that the rules for now do not read, or read only sometimes, speaks'
   expect(found(stopsUnread, stops('{ hazards: [ammunition], state_now: [frozen] }'))).toEqual([unread])
   expect(found(stopsUnread, stops('{ hazards: [ammunition] }'))).toEqual([])
   expect(found(stopsUnread, stops('{ state_now: [frozen] }', 'warn'))).toEqual([])
+})
+
+test('stops in a protective decision speak', () => {
+  const protective = stops('{ hazards: [ammunition] }')
+  const hazards = protective['decisions/hazards.yaml'].replace('absent: silent', 'absent: protective')
+  expect(found(absentSide, { ...protective, 'decisions/hazards.yaml': hazards })).toEqual([
+    { code: 'stop-not-silent', about: { decision: 'hazards' } },
+  ])
+  expect(found(absentSide, protective)).toEqual([])
+})
+
+test('protective objections that nobody called for speak', () => {
+  const objections = (head: string) => ({
+    'decisions/objections.yaml': `
+decision: objections
+asks: Should it be done?
+each: find
+policy: collect
+fills: objections
+${head}
+facts: [proposed]
+rules: []
+`,
+  })
+  expect(found(absentSide, objections('absent: protective'))).toEqual([
+    { code: 'objection-uncalled', about: { decision: 'objections' } },
+  ])
+  expect(found(absentSide, objections('absent: silent'))).toEqual([])
+  expect(found(absentSide, objections('absent: protective\ncalled-for-by: [proposed]'))).toEqual([])
 })

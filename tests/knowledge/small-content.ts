@@ -4,7 +4,7 @@ import type { Flaw, FlawCode } from '../../lib/knowledge/flaw.ts'
 import { checkKnowledge } from '../../lib/services/check-knowledge.ts'
 
 /** A small invented content without a flaw of its own; a test changes one thing in it. The numbers mean nothing. */
-const files: Readonly<Record<string, string>> = {
+export const files: Readonly<Record<string, string>> = {
   'works/standing.yaml': `
 - { id: common-practice, authors: [], year: null, title: Common practice, known: common-practice }
 - { id: house-rule, authors: [], year: null, title: House rule, known: common-practice }

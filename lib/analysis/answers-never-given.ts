@@ -6,7 +6,9 @@ export function answersNeverGiven({ knowledge }: Base): Finding[] {
   return knowledge.decisions
     .filter(({ policy }) => policy !== 'collect')
     .flatMap((decision) => {
-      const given = new Set(standing(decision).flatMap(({ then }) => (then.kind === 'answer' ? [then.answer] : [])))
+      const given = new Set(
+        standing(decision).flatMap(({ then }) => (then.kind === 'answer' ? [then.answer] : [])),
+      )
       return decision.answers
         .filter((answer) => !given.has(answer))
         .map((answer): Finding => ({

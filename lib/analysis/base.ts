@@ -18,7 +18,9 @@ export function standing(decision: Decision): readonly Rule[] {
   return decision.rules.filter(({ retired }) => retired === null)
 }
 
-export function eachRule(knowledge: Knowledge): { readonly decision: Decision; readonly rule: Rule; readonly name: string }[] {
+export function eachRule(
+  knowledge: Knowledge,
+): { readonly decision: Decision; readonly rule: Rule; readonly name: string }[] {
   return knowledge.decisions.flatMap((decision) =>
     standing(decision).map((rule) => ({ decision, rule, name: ruleName(decision, rule) })),
   )

@@ -10,7 +10,9 @@ const mostBoxes = 5_000
 
 /** Where a decision gives one answer, no two rules hold together and differ, unless one of them is then overridden. */
 export function conflicts({ knowledge }: Base): Finding[] {
-  return knowledge.decisions.filter(({ policy }) => policy === 'unique').flatMap((decision) => conflictsOf(decision, knowledge))
+  return knowledge.decisions
+    .filter(({ policy }) => policy === 'unique')
+    .flatMap((decision) => conflictsOf(decision, knowledge))
 }
 
 function conflictsOf(decision: Decision, knowledge: Knowledge): Finding[] {
@@ -29,9 +31,21 @@ function conflictsOf(decision: Decision, knowledge: Knowledge): Finding[] {
 }
 
 /** A region where both rules hold and no rule that holds there overrides either. */
-function bothSpeak(one: Rule, other: Rule, rules: readonly Rule[], { dimensions, boxes }: Worlds): Box | null {
+function bothSpeak(
+  one: Rule,
+  other: Rule,
+  rules: readonly Rule[],
+  { dimensions, boxes }: Worlds,
+): Box | null {
   const together = boxes.flatMap((box) => whereAll(box, [...one.when, ...other.when], dimensions) ?? [])
-  const silencing = rules.filter(({ overrides }) => overrides.includes(one.id) || overrides.includes(other.id))
-  const left = remainder(together, silencing.map(({ when }) => when), dimensions, mostBoxes)
+  const silencing = rules.filter(
+    ({ overrides }) => overrides.includes(one.id) || overrides.includes(other.id),
+  )
+  const left = remainder(
+    together,
+    silencing.map(({ when }) => when),
+    dimensions,
+    mostBoxes,
+  )
   return (left ?? together)[0] ?? null
 }

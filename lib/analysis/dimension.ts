@@ -1,4 +1,10 @@
-import { decisionDomain, recordDomains, type Domain, type NumberDomain, type ValueDomain } from '../knowledge/domains.ts'
+import {
+  decisionDomain,
+  recordDomains,
+  type Domain,
+  type NumberDomain,
+  type ValueDomain,
+} from '../knowledge/domains.ts'
 import type { Cell, Decision, Interval, Knowledge } from '../knowledge/knowledge.ts'
 import { standing } from './base.ts'
 
@@ -35,17 +41,29 @@ export function dimensionsOf(decision: Decision, knowledge: Knowledge): Dimensio
     if (domain === null) return []
     const read = cells.filter((cell) => cell.fact === fact)
     const overParts = decision.each === 'find' && domain.each === 'component'
-    return domain.kind === 'number' ? numberDimension(fact, domain, read, overParts) : valueDimension(fact, domain, read, overParts)
+    return domain.kind === 'number'
+      ? numberDimension(fact, domain, read, overParts)
+      : valueDimension(fact, domain, read, overParts)
   })
 }
 
 const bitsOf = (atoms: readonly string[], named: readonly string[]): bigint =>
-  named.reduce((mask, value) => (atoms.includes(value) ? mask | (1n << BigInt(atoms.indexOf(value))) : mask), 0n)
+  named.reduce(
+    (mask, value) => (atoms.includes(value) ? mask | (1n << BigInt(atoms.indexOf(value))) : mask),
+    0n,
+  )
 
 const allOf = (atoms: readonly string[]): bigint => (1n << BigInt(atoms.length)) - 1n
 
-function valueDimension(fact: string, domain: ValueDomain, cells: readonly Cell[], overParts: boolean): Dimension {
-  const named = domain.open ? cells.flatMap((cell) => ('any' in cell ? cell.any : 'none' in cell ? cell.none : [])) : []
+function valueDimension(
+  fact: string,
+  domain: ValueDomain,
+  cells: readonly Cell[],
+  overParts: boolean,
+): Dimension {
+  const named = domain.open
+    ? cells.flatMap((cell) => ('any' in cell ? cell.any : 'none' in cell ? cell.none : []))
+    : []
   const others = domain.open ? [...named, 'something else'] : []
   const unknown = domain.answered ? [] : ['unknown']
   const atoms = [...new Set([...domain.values, ...others, ...unknown])]
@@ -60,7 +78,12 @@ function valueDimension(fact: string, domain: ValueDomain, cells: readonly Cell[
   }
 }
 
-function numberDimension(fact: string, domain: NumberDomain, cells: readonly Cell[], overParts: boolean): Dimension {
+function numberDimension(
+  fact: string,
+  domain: NumberDomain,
+  cells: readonly Cell[],
+  overParts: boolean,
+): Dimension {
   const intervals = cells.flatMap((cell) => ('interval' in cell ? [cell.interval] : []))
   const pieces = piecesOf(domain, intervals)
   const atoms = [...pieces.map(({ label }) => label), 'unknown']
@@ -73,13 +96,19 @@ function numberDimension(fact: string, domain: NumberDomain, cells: readonly Cel
     atoms,
     all: allOf(atoms),
     unknown: bitsOf(atoms, ['unknown']),
-    mask: (cell) => bitsOf(atoms, 'interval' in cell ? inside(cell.interval) : 'any' in cell ? cell.any : cell.none),
+    mask: (cell) =>
+      bitsOf(atoms, 'interval' in cell ? inside(cell.interval) : 'any' in cell ? cell.any : cell.none),
   }
 }
 
 /** Each threshold by itself and each stretch between two; `sample` stands for all of its piece. */
-function piecesOf(domain: NumberDomain, intervals: readonly Interval[]): { readonly label: string; readonly sample: number }[] {
-  const ends = intervals.flatMap(({ from, above, to, below }) => [from, above, to, below].filter((end) => end !== undefined))
+function piecesOf(
+  domain: NumberDomain,
+  intervals: readonly Interval[],
+): { readonly label: string; readonly sample: number }[] {
+  const ends = intervals.flatMap(({ from, above, to, below }) =>
+    [from, above, to, below].filter((end) => end !== undefined),
+  )
   const cuts = [...new Set([domain.from, ...ends, domain.to])]
     .filter((cut) => cut >= domain.from && cut <= domain.to)
     .toSorted((a, b) => a - b)

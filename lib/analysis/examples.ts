@@ -4,7 +4,10 @@ import type { Decision, Effect, Example, Rule } from '../knowledge/knowledge.ts'
 import { eachRule, type Base } from './base.ts'
 
 /** Decides one decision on the facts of an example; the engine does it, and the check is handed in where both are known. */
-export type Decide = (decision: Decision, given: Example['given']) => {
+export type Decide = (
+  decision: Decision,
+  given: Example['given'],
+) => {
   /** Ids of the rules that hold on what is given and are not overridden. */
   readonly holding: readonly string[]
   readonly answer: string | null
@@ -15,13 +18,27 @@ export function examplesHold(decide: Decide): (base: Base) => Finding[] {
   return ({ knowledge }) =>
     eachRule(knowledge).flatMap(({ decision, rule, name }): Finding[] => {
       const at = `rule ${name}`
-      if (rule.examples.length === 0) return [{ code: 'without-example', severity: 'error', at, about: { rule: name } }]
+      if (rule.examples.length === 0)
+        return [{ code: 'without-example', severity: 'error', at, about: { rule: name } }]
       return rule.examples.flatMap((example): Finding[] => {
         const stray = Object.keys(example.given).filter((fact) => !decision.facts.includes(fact))
-        if (stray.length > 0) return stray.map((fact) => ({ code: 'example-fact', severity: 'error', at, about: { rule: name, fact } }))
+        if (stray.length > 0)
+          return stray.map((fact) => ({
+            code: 'example-fact',
+            severity: 'error',
+            at,
+            about: { rule: name, fact },
+          }))
         const got = outcome(decision, rule, example, decide)
         if (got === null) return []
-        return [{ code: 'example-fails', severity: 'error', at, about: { rule: name, expected: canonical(example.gives), got } }]
+        return [
+          {
+            code: 'example-fails',
+            severity: 'error',
+            at,
+            about: { rule: name, expected: canonical(example.gives), got },
+          },
+        ]
       })
     })
 }
@@ -40,7 +57,10 @@ function agrees(gives: unknown, written: Readonly<Record<string, unknown>>): boo
   if (gives === null || typeof gives !== 'object' || Array.isArray(gives)) return false
   const named = Object.entries(gives)
   const first = Object.keys(written)[0]
-  return named.some(([key]) => key === first) && named.every(([key, value]) => canonical(value) === canonical(written[key]))
+  return (
+    named.some(([key]) => key === first) &&
+    named.every(([key, value]) => canonical(value) === canonical(written[key]))
+  )
 }
 
 /** The effect in the form of `then`, figures as numbers; what it is known by stands first. */

@@ -7,7 +7,11 @@ const mostFacts = 6
 
 /** A decision reads six facts at most, and lists exactly those that its cells read. */
 export function factsOfDecision({ knowledge }: Base): Finding[] {
-  return knowledge.decisions.flatMap((decision) => [...tooMany(decision), ...unread(decision), ...undeclared(decision)])
+  return knowledge.decisions.flatMap((decision) => [
+    ...tooMany(decision),
+    ...unread(decision),
+    ...undeclared(decision),
+  ])
 }
 
 function tooMany({ id, facts }: Decision): Finding[] {
@@ -17,7 +21,9 @@ function tooMany({ id, facts }: Decision): Finding[] {
 }
 
 function unread(decision: Decision): Finding[] {
-  const cells = [...standing(decision), ...decision.notCovered].flatMap(({ when }) => when.map(({ fact }) => fact))
+  const cells = [...standing(decision), ...decision.notCovered].flatMap(({ when }) =>
+    when.map(({ fact }) => fact),
+  )
   const read = new Set([...cells, ...decision.calledForBy])
   return decision.facts
     .filter((fact) => !read.has(fact))
@@ -43,7 +49,12 @@ function undeclared(decision: Decision): Finding[] {
       .filter(({ fact }) => !decision.facts.includes(fact))
       .map(({ fact }): Finding => {
         const name = ruleName(decision, rule)
-        return { code: 'fact-undeclared', severity: 'error', at: `rule ${name}`, about: { decision: decision.id, rule: name, fact } }
+        return {
+          code: 'fact-undeclared',
+          severity: 'error',
+          at: `rule ${name}`,
+          about: { decision: decision.id, rule: name, fact },
+        }
       }),
   )
   const byGaps = decision.notCovered.flatMap(({ when }) =>

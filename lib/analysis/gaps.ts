@@ -10,7 +10,9 @@ const mostShown = 6
 
 /** With every fact told, a decision that gives one answer or band has a rule that holds, or says it is not covered. */
 export function gaps({ knowledge }: Base): Finding[] {
-  return knowledge.decisions.filter(({ policy }) => policy !== 'collect').flatMap((decision) => gapsOf(decision, knowledge))
+  return knowledge.decisions
+    .filter(({ policy }) => policy !== 'collect')
+    .flatMap((decision) => gapsOf(decision, knowledge))
 }
 
 function gapsOf(decision: Decision, knowledge: Knowledge): Finding[] {
@@ -20,9 +22,13 @@ function gapsOf(decision: Decision, knowledge: Knowledge): Finding[] {
   const regions = [...standing(decision), ...decision.notCovered].map(({ when }) => when)
   const left = remainder(boxes, widestFirst(regions), dimensions, mostBoxes)
   if (left === null) {
-    return [{ code: 'gap-too-wide', severity: 'error', at, about: { decision: decision.id, cells: mostBoxes } }]
+    return [
+      { code: 'gap-too-wide', severity: 'error', at, about: { decision: decision.id, cells: mostBoxes } },
+    ]
   }
-  const shown = new Map(left.map((box) => [JSON.stringify(witness(box, dimensions)), witness(box, dimensions)]))
+  const shown = new Map(
+    left.map((box) => [JSON.stringify(witness(box, dimensions)), witness(box, dimensions)]),
+  )
   const more = Math.max(0, shown.size - mostShown)
   return [...shown.values()].slice(0, mostShown).map((facts, index) => ({
     code: 'gap',

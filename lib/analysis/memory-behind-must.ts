@@ -9,5 +9,10 @@ export function memoryBehindMust({ knowledge }: Base): Finding[] {
       const support = rule.sources.filter(({ says }) => says === 'supports')
       return support.length > 0 && support.every(({ known }) => known === 'memory')
     })
-    .map(({ name }) => ({ code: 'memory-behind-must', severity: 'error', at: `rule ${name}`, about: { rule: name } }))
+    .map(({ name }) => ({
+      code: 'memory-behind-must',
+      severity: 'error',
+      at: `rule ${name}`,
+      about: { rule: name },
+    }))
 }

@@ -6,13 +6,19 @@ import { ruleName, standing, type Base } from './base.ts'
 export function memoryRelaxes({ knowledge }: Base): Finding[] {
   return knowledge.decisions.flatMap((decision) =>
     standing(decision).flatMap((rule) => {
-      if (!rule.sources.filter(({ says }) => says === 'supports').every(({ known }) => known === 'memory')) return []
+      if (!rule.sources.filter(({ says }) => says === 'supports').every(({ known }) => known === 'memory'))
+        return []
       return rule.overrides
         .flatMap((id) => standing(decision).find((other) => other.id === id) ?? [])
         .filter((other) => isLooser(rule, other, decision))
         .map((other): Finding => {
           const name = ruleName(decision, rule)
-          return { code: 'memory-relaxes', severity: 'error', at: `rule ${name}`, about: { rule: name, overrides: other.id } }
+          return {
+            code: 'memory-relaxes',
+            severity: 'error',
+            at: `rule ${name}`,
+            about: { rule: name, overrides: other.id },
+          }
         })
     }),
   )
@@ -21,7 +27,8 @@ export function memoryRelaxes({ knowledge }: Base): Finding[] {
 /** A collecting decision that falls silent has lost advice; that counts as looser unless the new advice is of the same code. */
 function isLooser(rule: Rule, than: Rule, { answers }: Decision): boolean {
   const [now, before] = [rule.then, than.then]
-  if (now.kind === 'answer' && before.kind === 'answer') return answers.indexOf(now.answer) > answers.indexOf(before.answer)
+  if (now.kind === 'answer' && before.kind === 'answer')
+    return answers.indexOf(now.answer) > answers.indexOf(before.answer)
   if (now.kind === 'band' && before.kind === 'band') {
     const kept = rule.level === 'limit' || than.level === 'preference'
     return !kept || floor(now) < floor(before) || ceiling(now) > ceiling(before)

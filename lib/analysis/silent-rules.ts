@@ -14,7 +14,8 @@ export function silentRules({ knowledge }: Base): Finding[] {
     return rules.flatMap((rule): Finding[] => {
       const name = ruleName(decision, rule)
       const fact = barringFact(rule.when, worlds)
-      if (fact !== null) return [{ code: 'never-holds', severity: 'error', at: `rule ${name}`, about: { rule: name, fact } }]
+      if (fact !== null)
+        return [{ code: 'never-holds', severity: 'error', at: `rule ${name}`, about: { rule: name, fact } }]
       const by = silencedBy(rule, rules, worlds)
       if (by === null) return []
       return [{ code: 'always-overridden', severity: 'error', at: `rule ${name}`, about: { rule: name, by } }]
@@ -33,10 +34,19 @@ function barringFact(cells: readonly Cell[], { dimensions, boxes }: Worlds): str
 }
 
 /** The rules that together override it wherever it holds, or null where it speaks. */
-function silencedBy(rule: Rule, rules: readonly Rule[], { dimensions, boxes }: Worlds): readonly string[] | null {
+function silencedBy(
+  rule: Rule,
+  rules: readonly Rule[],
+  { dimensions, boxes }: Worlds,
+): readonly string[] | null {
   const over = rules.filter(({ overrides }) => overrides.includes(rule.id))
   if (over.length === 0) return null
   const held = boxes.flatMap((box) => whereAll(box, rule.when, dimensions) ?? [])
-  const left = remainder(held, over.map(({ when }) => when), dimensions, mostBoxes)
+  const left = remainder(
+    held,
+    over.map(({ when }) => when),
+    dimensions,
+    mostBoxes,
+  )
   return left !== null && left.length === 0 ? over.map(({ id }) => id) : null
 }

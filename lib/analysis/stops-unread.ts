@@ -17,7 +17,12 @@ export function stopsUnread({ knowledge }: Base): Finding[] {
         const cell = { fact: cautions.id, any: [rule.then.code] }
         const read = dimensions.some(({ fact }) => fact === cautions.id)
         const stopped = read ? boxes.flatMap((box) => where(box, cell, dimensions) ?? []) : boxes
-        const left = remainder(stopped, now.map(({ when }) => when), dimensions, 5_000)
+        const left = remainder(
+          stopped,
+          now.map(({ when }) => when),
+          dimensions,
+          5_000,
+        )
         if (left !== null && left.length === 0) return []
         const at = `rule ${ruleName(cautions, rule)}`
         return [{ code: 'stop-unread', severity: 'error', at, about: { code: rule.then.code } }]

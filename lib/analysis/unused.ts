@@ -5,7 +5,12 @@ import type { Finding } from '../knowledge/flaw.ts'
 export function unusedFigures({ knowledge, used }: Base): Finding[] {
   return Object.values(knowledge.figures)
     .filter((figure) => !used.figures.has(figure.id) && figure.kept === undefined)
-    .map(({ id }) => ({ code: 'figure-unused', severity: 'error', at: `figure ${id}`, about: { figure: id } }))
+    .map(({ id }) => ({
+      code: 'figure-unused',
+      severity: 'error',
+      at: `figure ${id}`,
+      about: { figure: id },
+    }))
 }
 
 /** A work is referred to by some figure, rule, method or contested matter. */

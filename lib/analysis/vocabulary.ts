@@ -15,7 +15,12 @@ export function vocabularyAgrees({ knowledge }: Base): Finding[] {
     .map((field): Finding => ({ code: 'field-without-words', severity: 'error', at: '', about: { field } }))
   const extra = Object.keys(words)
     .filter((field) => !Object.hasOwn(fields, field) && !Object.hasOwn(recordDomains, field))
-    .map((field): Finding => ({ code: 'words-without-field', severity: 'error', at: `field ${field}`, about: { field } }))
+    .map((field): Finding => ({
+      code: 'words-without-field',
+      severity: 'error',
+      at: `field ${field}`,
+      about: { field },
+    }))
   return [...without, ...extra, ...Object.keys(words).flatMap((field) => valuesAgree(field, knowledge))]
 }
 
@@ -44,7 +49,9 @@ function valuesAgree(field: string, { vocabulary }: Base['knowledge']): Finding[
 
 /** The values that need words; null for a field that is no fact and none of ours to judge. */
 function valuesOf(field: string): readonly string[] | null {
-  const own: Field | undefined = Object.hasOwn(fields, field) ? fields[field as keyof typeof fields] : undefined
+  const own: Field | undefined = Object.hasOwn(fields, field)
+    ? fields[field as keyof typeof fields]
+    : undefined
   if (own !== undefined) return own.ids ?? []
   const domain = recordDomains[field]
   return domain?.kind === 'values' && !domain.open ? domain.values : null

@@ -5,5 +5,10 @@ import type { Finding } from '../knowledge/flaw.ts'
 export function withoutSource({ knowledge }: Base): Finding[] {
   return eachRule(knowledge)
     .filter(({ rule }) => !rule.sources.some(({ says }) => says === 'supports'))
-    .map(({ name }) => ({ code: 'without-source', severity: 'error', at: `rule ${name}`, about: { rule: name } }))
+    .map(({ name }) => ({
+      code: 'without-source',
+      severity: 'error',
+      at: `rule ${name}`,
+      about: { rule: name },
+    }))
 }

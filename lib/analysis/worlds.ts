@@ -19,7 +19,11 @@ export function allWorlds(decision: Decision, knowledge: Knowledge): Worlds {
   return worlds(decision, knowledge, wholeBox)
 }
 
-function worlds(decision: Decision, knowledge: Knowledge, start: (dimensions: readonly Dimension[]) => Box): Worlds {
+function worlds(
+  decision: Decision,
+  knowledge: Knowledge,
+  start: (dimensions: readonly Dimension[]) => Box,
+): Worlds {
   const dimensions = dimensionsOf(decision, knowledge)
   let boxes: readonly Box[] = [start(dimensions)]
   for (const { fact, many } of dimensions) {

@@ -23,7 +23,11 @@ listed; --errors leaves out the warnings. Exit code 1: there are errors among th
       (call.words.length === 0 || call.words.some((word) => flaw.file.includes(word)))
     const flaws = checkKnowledge(compiled).filter(wanted)
     for (const flaw of flaws) {
-      await out(format === 'json' ? `${JSON.stringify({ ...flaw, says: flawSentence(flaw) })}\n` : `${flawLine(flaw)}\n`)
+      await out(
+        format === 'json'
+          ? `${JSON.stringify({ ...flaw, says: flawSentence(flaw) })}\n`
+          : `${flawLine(flaw)}\n`,
+      )
     }
     const errors = flaws.filter(({ severity }) => severity === 'error').length
     if (format === 'text') {

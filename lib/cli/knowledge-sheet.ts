@@ -15,8 +15,12 @@ export const command: Command = {
     const [name, ...more] = call.words
     const decision = knowledge.decisions.find(({ id }) => id === name)
     if (decision === undefined || more.length > 0) {
-      const all = knowledge.decisions.map(({ id }) => id).toSorted().join(', ')
-      const wrong = name === undefined ? 'Name one decision' : `There is no decision "${call.words.join(' ')}"`
+      const all = knowledge.decisions
+        .map(({ id }) => id)
+        .toSorted()
+        .join(', ')
+      const wrong =
+        name === undefined ? 'Name one decision' : `There is no decision "${call.words.join(' ')}"`
       throw new WrongCall(`${wrong}. There are: ${all}.`)
     }
     await out(knowledgeSheet(decision, knowledge, format))

@@ -17,7 +17,12 @@ export interface FlawAbout {
   'stray-brace': { readonly key: string; readonly found: string }
   'then-form': { readonly decision: string; readonly wants: string; readonly found: string }
   'level-form': { readonly wants: readonly string[]; readonly found: string | null }
-  'known-better': { readonly of: 'work' | 'figure'; readonly id: string; readonly known: string; readonly claimed: string }
+  'known-better': {
+    readonly of: 'work' | 'figure'
+    readonly id: string
+    readonly known: string
+    readonly claimed: string
+  }
   'standing-place': { readonly work: string }
   'override-self': { readonly rule: string }
   cycle: { readonly ids: readonly string[] }
@@ -39,12 +44,20 @@ export interface FlawAbout {
   'without-example': { readonly rule: string }
   'example-fails': { readonly rule: string; readonly expected: string; readonly got: string }
   'example-fact': { readonly rule: string; readonly fact: string }
-  'fixed-answers': { readonly decision: string; readonly wants: readonly string[]; readonly found: readonly string[] }
+  'fixed-answers': {
+    readonly decision: string
+    readonly wants: readonly string[]
+    readonly found: readonly string[]
+  }
   'answer-never-given': { readonly decision: string; readonly answer: string }
   'stop-not-silent': { readonly decision: string }
   'objection-uncalled': { readonly decision: string }
   'stop-unread': { readonly code: string }
-  gap: { readonly decision: string; readonly facts: readonly (readonly [string, string])[]; readonly more: number }
+  gap: {
+    readonly decision: string
+    readonly facts: readonly (readonly [string, string])[]
+    readonly more: number
+  }
   'gap-too-wide': { readonly decision: string; readonly cells: number }
   uncovered: { readonly decision: string; readonly fact: string; readonly value: string }
   conflict: {
@@ -57,8 +70,22 @@ export interface FlawAbout {
 }
 
 export type Kind =
-  | 'work' | 'figure' | 'decision' | 'rule' | 'fact' | 'code' | 'answer' | 'unit' | 'contact' | 'contested' | 'method'
-  | 'field' | 'value' | 'hazard' | 'object-kind' | 'treatment'
+  | 'work'
+  | 'figure'
+  | 'decision'
+  | 'rule'
+  | 'fact'
+  | 'code'
+  | 'answer'
+  | 'unit'
+  | 'contact'
+  | 'contested'
+  | 'method'
+  | 'field'
+  | 'value'
+  | 'hazard'
+  | 'object-kind'
+  | 'treatment'
 
 export type FlawCode = keyof FlawAbout
 export type Severity = 'error' | 'warning'

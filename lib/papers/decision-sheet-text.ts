@@ -8,7 +8,9 @@ export function decisionSheetText(sheet: DecisionSheet): string {
   const head = [
     `${sheet.decision}: ${sheet.asks}`,
     ...wrapped(sheet.manner.join(' '), 0),
-    ...(sheet.answers.length === 0 ? [] : wrapped(`Answers, strictest first: ${sheet.answers.join(', ')}.`, 0)),
+    ...(sheet.answers.length === 0
+      ? []
+      : wrapped(`Answers, strictest first: ${sheet.answers.join(', ')}.`, 0)),
     `Knowledge ${sheet.knowledge}`,
   ]
   const blocks = [
@@ -29,7 +31,10 @@ function ruleLines(rule: SheetRule): string[] {
     ...(rule.advice === '' ? [] : row('advice', rule.advice)),
     ...row('because', rule.because),
     ...(rule.caution === null ? [] : row('caution', rule.caution)),
-    ...row('standing', [rule.strength, rule.certainty, ...(rule.level === null ? [] : [rule.level])].join('; ')),
+    ...row(
+      'standing',
+      [rule.strength, rule.certainty, ...(rule.level === null ? [] : [rule.level])].join('; '),
+    ),
     ...(rule.call === null ? [] : row('call', rule.call)),
     ...(rule.silences.length === 0 ? [] : row('silences', rule.silences.join('; '))),
     ...row('sources', sourcesText(rule)),

@@ -14,7 +14,11 @@ export interface DecisionSheet {
   readonly answers: readonly string[]
   readonly rules: readonly SheetRule[]
   readonly notCovered: readonly { readonly when: string; readonly what: string; readonly because: string }[]
-  readonly contested: readonly { readonly question: string; readonly follows: string; readonly because: string }[]
+  readonly contested: readonly {
+    readonly question: string
+    readonly follows: string
+    readonly because: string
+  }[]
   readonly knowledge: string
 }
 
@@ -31,7 +35,12 @@ export interface SheetRule {
   readonly caution: string | null
   readonly call: string | null
   readonly silences: readonly string[]
-  readonly sources: readonly { readonly work: string; readonly place: string | null; readonly known: string; readonly against: boolean }[]
+  readonly sources: readonly {
+    readonly work: string
+    readonly place: string | null
+    readonly known: string
+    readonly against: boolean
+  }[]
   readonly contested: string | null
   readonly retired: string | null
 }
@@ -43,12 +52,19 @@ export function decisionSheet(decision: Decision, knowledge: Knowledge): Decisio
     decision: decision.id,
     asks: decision.asks,
     manner: [each, policyWords[decision.policy], absentWords[decision.absent]],
-    answers: decision.policy === 'collect' ? [] : decision.answers.map((answer) => codeLabel(answer, knowledge)),
+    answers:
+      decision.policy === 'collect' ? [] : decision.answers.map((answer) => codeLabel(answer, knowledge)),
     rules: decision.rules.map((rule) => sheetRule(rule, decision, knowledge)),
-    notCovered: decision.notCovered.map(({ when, what, because }) => ({ when: cellsWords(when, knowledge), what, because })),
+    notCovered: decision.notCovered.map(({ when, what, because }) => ({
+      when: cellsWords(when, knowledge),
+      what,
+      because,
+    })),
     contested: [...disputed].toSorted().flatMap((id) => {
       const matter = knowledge.contested[id]
-      return matter === undefined ? [] : [{ question: matter.question, follows: matter.follows, because: matter.because }]
+      return matter === undefined
+        ? []
+        : [{ question: matter.question, follows: matter.follows, because: matter.because }]
     }),
     knowledge: knowledge.hash,
   }

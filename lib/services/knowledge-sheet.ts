@@ -7,7 +7,11 @@ import { csvText } from '../tables/csv-write.ts'
 export const sheetFormats = ['text', 'json', 'csv'] as const
 
 /** A decision's review sheet, as it leaves: to print, to read by another program, or to mark in a spreadsheet. */
-export function knowledgeSheet(decision: Decision, knowledge: Knowledge, format: (typeof sheetFormats)[number]): string {
+export function knowledgeSheet(
+  decision: Decision,
+  knowledge: Knowledge,
+  format: (typeof sheetFormats)[number],
+): string {
   const sheet = decisionSheet(decision, knowledge)
   switch (format) {
     case 'text':

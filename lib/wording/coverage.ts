@@ -5,7 +5,6 @@ import { knownWords } from './marks.ts'
 /** The counts as a table, a decision a line. */
 export function coverageText(coverage: Coverage): string {
   const marks = knowns.map((known) => knownWords[known].label)
-  const counted = (name: string, { count, known }: Counted): string[] => [name, String(count), ...knowns.map((one) => String(known[one]))]
   const whole = [
     ['', 'all', ...marks],
     counted('works', coverage.works),
@@ -13,7 +12,18 @@ export function coverageText(coverage: Coverage): string {
     counted('rules', coverage.rules),
   ]
   const decisions = [
-    ['decision', 'rules', ...marks, 'must', 'should', 'consider', 'figures', 'works', 'contested', 'not covered'],
+    [
+      'decision',
+      'rules',
+      ...marks,
+      'must',
+      'should',
+      'consider',
+      'figures',
+      'works',
+      'contested',
+      'not covered',
+    ],
     ...coverage.decisions.map((one) => [
       ...counted(one.decision, one),
       ...[one.strength.must, one.strength.should, one.strength.consider].map(String),
@@ -24,10 +34,19 @@ export function coverageText(coverage: Coverage): string {
   return `Knowledge ${coverage.knowledge}\n\n${columns(whole)}\n\n${columns(decisions)}\n\n${how}\n`
 }
 
+function counted(name: string, { count, known }: Counted): string[] {
+  return [name, String(count), ...knowns.map((one) => String(known[one]))]
+}
+
 /** The first column to the left, numbers to the right. */
 function columns(rows: readonly (readonly string[])[]): string {
   const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)))
   return rows
-    .map((row) => row.map((cell, at) => (at === 0 ? cell.padEnd(widths[at]!) : cell.padStart(widths[at]!))).join('  ').trimEnd())
+    .map((row) =>
+      row
+        .map((cell, at) => (at === 0 ? cell.padEnd(widths[at]!) : cell.padStart(widths[at]!)))
+        .join('  ')
+        .trimEnd(),
+    )
     .join('\n')
 }

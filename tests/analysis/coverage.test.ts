@@ -10,11 +10,37 @@ test('a base without gaps is silent', () => {
 })
 
 test('a stretch of numbers that no rule takes speaks, to the point', () => {
-  const above = { [activity]: [['when: { stored_rh_percent: { above: damp-limit } }', 'when: { stored_rh_percent: { above: remembered-ceiling } }'], ['{ to: damp-limit }', '{ below: remembered-ceiling }']] } as const
+  const above = {
+    [activity]: [
+      [
+        'when: { stored_rh_percent: { above: damp-limit } }',
+        'when: { stored_rh_percent: { above: remembered-ceiling } }',
+      ],
+      ['{ to: damp-limit }', '{ below: remembered-ceiling }'],
+    ],
+  } as const
   expect(found(gaps, above)).toEqual([
-    { code: 'gap', about: { decision: 'activity', facts: [['core', 'solid | partial'], ['stored_rh_percent', '45']], more: 0 } },
+    {
+      code: 'gap',
+      about: {
+        decision: 'activity',
+        facts: [
+          ['core', 'solid | partial'],
+          ['stored_rh_percent', '45'],
+        ],
+        more: 0,
+      },
+    },
   ])
-  const closed = { [activity]: [['when: { stored_rh_percent: { above: damp-limit } }', 'when: { stored_rh_percent: { from: remembered-ceiling } }'], ['{ to: damp-limit }', '{ below: remembered-ceiling }']] } as const
+  const closed = {
+    [activity]: [
+      [
+        'when: { stored_rh_percent: { above: damp-limit } }',
+        'when: { stored_rh_percent: { from: remembered-ceiling } }',
+      ],
+      ['{ to: damp-limit }', '{ below: remembered-ceiling }'],
+    ],
+  } as const
   expect(found(gaps, closed)).toEqual([])
 })
 
@@ -23,31 +49,53 @@ test('a value left out speaks unless it is said not to be covered', () => {
   expect(found(gaps, partial)).toEqual([
     {
       code: 'gap',
-      about: { decision: 'activity', facts: [['core', 'partial'], ['stored_rh_percent', '0 | 0 to 60 | 60']], more: 0 },
+      about: {
+        decision: 'activity',
+        facts: [
+          ['core', 'partial'],
+          ['stored_rh_percent', '0 | 0 to 60 | 60'],
+        ],
+        more: 0,
+      },
     },
   ])
-  const told = { [activity]: [['core: [solid, partial]', 'core: [solid]'], ['- when: { core: [none] }', '- when: { core: [none, partial] }']] } as const
+  const told = {
+    [activity]: [
+      ['core: [solid, partial]', 'core: [solid]'],
+      ['- when: { core: [none] }', '- when: { core: [none, partial] }'],
+    ],
+  } as const
   expect(found(gaps, told)).toEqual([])
 })
 
+const storage = (core: string) =>
+  ({
+    'decisions/storage-humidity.yaml': [
+      ['facts: [activity]', 'facts: [activity, core]'],
+      ['when: { activity: [quiet] }', `when: { activity: [quiet], core: ${core} }`],
+    ],
+  }) as const
+
 test('an answer that an earlier decision cannot give there is no gap', () => {
   // Storage reads core as well: metal without a core never rests, so nothing need be said of it.
-  const storage = (core: string) =>
-    ({
-      'decisions/storage-humidity.yaml': [
-        ['facts: [activity]', 'facts: [activity, core]'],
-        ['when: { activity: [quiet] }', `when: { activity: [quiet], core: ${core} }`],
-      ],
-    }) as const
   expect(found(gaps, storage('[solid, partial]'))).toEqual([])
   expect(found(gaps, storage('[solid]'))).toEqual([
-    { code: 'gap', about: { decision: 'storage-humidity', facts: [['activity', 'quiet'], ['core', 'partial']], more: 0 } },
+    {
+      code: 'gap',
+      about: {
+        decision: 'storage-humidity',
+        facts: [
+          ['activity', 'quiet'],
+          ['core', 'partial'],
+        ],
+        more: 0,
+      },
+    },
   ])
 })
 
-test('lists: a rule for any of these and a rule for none of these leave no gap', () => {
-  const packing = (second: string) => ({
-    'decisions/first-look.yaml': `
+const firstLook = (second: string) => ({
+  'decisions/first-look.yaml': `
 decision: first-look
 asks: What is seen?
 each: component
@@ -61,9 +109,11 @@ rules:
   - { id: other, title: Other, when: { seen: ${second} }, then: { answer: quiet }, strength: should,
       certainty: opinion, because: It rests., sources: [{ work: house-rule, place: null, says: supports, known: common-practice }] }
 `,
-  })
-  expect(found(gaps, packing('{ none: [bright-orange-spots, orange-droplets] }'))).toEqual([])
-  expect(found(gaps, packing('{ none: [bright-orange-spots, orange-droplets, loose-flakes] }'))).toEqual([
+})
+
+test('lists: a rule for any of these and a rule for none of these leave no gap', () => {
+  expect(found(gaps, firstLook('{ none: [bright-orange-spots, orange-droplets] }'))).toEqual([])
+  expect(found(gaps, firstLook('{ none: [bright-orange-spots, orange-droplets, loose-flakes] }'))).toEqual([
     { code: 'gap', about: { decision: 'first-look', facts: [['seen', 'loose-flakes']], more: 0 } },
   ])
 })

@@ -1,4 +1,4 @@
-import fc from 'fast-check'
+import * as fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { conflicts } from '../../lib/analysis/conflicts.ts'
 import { gaps } from '../../lib/analysis/gaps.ts'
@@ -20,8 +20,19 @@ const values = (fact: string, list: readonly string[]) =>
     .map(([named, any]): Cell => (any ? { fact, any: named } : { fact, none: named }))
 
 const interval = fc
-  .constantFrom({ from: 10 }, { above: 10 }, { to: 20 }, { below: 20 }, { from: 10, to: 20 }, { above: 10, below: 20 }, { below: 10 })
-  .map((ends): Cell => ({ fact: 'days_since_coating', interval: { ...ends, figures: thresholds.map(String) } }))
+  .constantFrom(
+    { from: 10 },
+    { above: 10 },
+    { to: 20 },
+    { below: 20 },
+    { from: 10, to: 20 },
+    { above: 10, below: 20 },
+    { below: 10 },
+  )
+  .map((ends): Cell => ({
+    fact: 'days_since_coating',
+    interval: { ...ends, figures: thresholds.map(String) },
+  }))
 
 const cells = fc
   .tuple(
@@ -32,28 +43,43 @@ const cells = fc
   .map((all) => all.filter((cell) => cell !== null))
 
 const anyRules = fc
-  .array(fc.tuple(cells, fc.constantFrom('first', 'second', 'third'), fc.array(fc.nat(5), { maxLength: 2 })), { minLength: 1, maxLength: 6 })
+  .array(
+    fc.tuple(cells, fc.constantFrom('first', 'second', 'third'), fc.array(fc.nat(5), { maxLength: 2 })),
+    { minLength: 1, maxLength: 6 },
+  )
   .map((written) =>
     written.map(([when, answer, over], index): Rule =>
       rule(`r${index}`, when, {
         then: { kind: 'answer', answer },
-        overrides: over.filter((other) => other !== index && other < written.length).map((other) => `r${other}`),
+        overrides: over
+          .filter((other) => other !== index && other < written.length)
+          .map((other) => `r${other}`),
       }),
     ),
   )
 
 const facts = ['core', 'radiograph', 'days_since_coating']
 const subsets = (list: readonly string[]): string[][] =>
-  list.reduce<string[][]>((all, value) => [...all, ...all.map((one) => [...one, value])], [[]]).filter((one) => one.length > 0)
+  list
+    .reduce<string[][]>((all, value) => [...all, ...all.map((one) => [...one, value])], [[]])
+    .filter((one) => one.length > 0)
 
 const told: Readonly<Record<string, Fact>>[] = ids.core.flatMap((core) =>
   subsets(ids.radiograph).flatMap((radiograph) =>
-    numbers.map((number) => ({ core: stated(core), radiograph: stated(...radiograph), days_since_coating: measured(number) })),
+    numbers.map((number) => ({
+      core: stated(core),
+      radiograph: stated(...radiograph),
+      days_since_coating: measured(number),
+    })),
   ),
 )
 const all = [...ids.core.map((core) => stated(core)), couldNotTell].flatMap((core) =>
   [...subsets(ids.radiograph).map((list) => stated(...list)), couldNotTell].flatMap((radiograph) =>
-    [...numbers.map(measured), couldNotTell].map((days): Readonly<Record<string, Fact>> => ({ core, radiograph, days_since_coating: days })),
+    [...numbers.map(measured), couldNotTell].map((days): Readonly<Record<string, Fact>> => ({
+      core,
+      radiograph,
+      days_since_coating: days,
+    })),
   ),
 )
 
@@ -63,7 +89,13 @@ const baseOf = (one: Decision) => ({
 })
 
 const uniqueOf = (rules: readonly Rule[]): Decision =>
-  decision(rules, { id: 'invented', policy: 'unique', facts, answers: ['first', 'second', 'third'], absent: 'silent' })
+  decision(rules, {
+    id: 'invented',
+    policy: 'unique',
+    facts,
+    answers: ['first', 'second', 'third'],
+    absent: 'silent',
+  })
 
 const runs = { numRuns: 300 }
 
@@ -88,9 +120,13 @@ test('there is a conflict exactly where two rules speak and differ', () => {
       const pairs = new Set<string>()
       for (const world of all) {
         const { holding } = decide(index, (fact) => world[fact])
-        for (const a of holding) for (const b of holding) if (a < b && index.rank[a] !== index.rank[b]) pairs.add(`invented/r${a} invented/r${b}`)
+        for (const a of holding)
+          for (const b of holding)
+            if (a < b && index.rank[a] !== index.rank[b]) pairs.add(`invented/r${a} invented/r${b}`)
       }
-      const found = conflicts(baseOf(unique)).flatMap((finding) => (finding.code === 'conflict' ? [finding.about.rules.join(' ')] : []))
+      const found = conflicts(baseOf(unique)).flatMap((finding) =>
+        finding.code === 'conflict' ? [finding.about.rules.join(' ')] : [],
+      )
       expect(found.toSorted()).toEqual([...pairs].toSorted())
     }),
     runs,
@@ -104,7 +140,11 @@ test('a rule is silent exactly where no world lets it speak', () => {
       const index = indexRules(unique)
       const heard = new Set(all.flatMap((world) => decide(index, (fact) => world[fact]).holding))
       const silent = rules.flatMap((one, number) => (heard.has(number) ? [] : [`rule invented/${one.id}`]))
-      expect(silentRules(baseOf(unique)).map(({ at }) => at).toSorted()).toEqual(silent.toSorted())
+      expect(
+        silentRules(baseOf(unique))
+          .map(({ at }) => at)
+          .toSorted(),
+      ).toEqual(silent.toSorted())
     }),
     runs,
   )

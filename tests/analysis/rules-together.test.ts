@@ -19,14 +19,20 @@ test('two rules of a unique decision that hold together and differ speak', () =>
       about: {
         decision: 'activity',
         rules: ['activity/damp', 'activity/dry-metal'],
-        facts: [['core', 'solid | partial'], ['stored_rh_percent', '45 to 60 | 60']],
+        facts: [
+          ['core', 'solid | partial'],
+          ['stored_rh_percent', '45 to 60 | 60'],
+        ],
       },
     },
   ])
 })
 
 test('an override settles a conflict, and so does a third rule that silences one of the two', () => {
-  const override = ['    strength: should\n    certainty: supported\n    because: Above', '    overrides: [dry-metal]\n    strength: should\n    certainty: supported\n    because: Above'] as const
+  const override = [
+    '    strength: should\n    certainty: supported\n    because: Above',
+    '    overrides: [dry-metal]\n    strength: should\n    certainty: supported\n    because: Above',
+  ] as const
   expect(found(conflicts, { [activity]: [unique, overlapping, override] })).toEqual([])
   const third = `
   - id: middling
@@ -48,7 +54,16 @@ test('two rules that list unknown hold together where nobody could tell', () => 
     ['when: { stored_rh_percent: { above: damp-limit } }', 'when: { core: [unknown, none] }'],
     ['core: [solid, partial], stored', 'core: [solid, partial, unknown], stored'],
   ] as const
-  expect(found(conflicts, { [activity]: both })).toMatchObject([{ about: { facts: [['core', 'unknown'], ['stored_rh_percent', '0 | 0 to 60 | 60']] } }])
+  expect(found(conflicts, { [activity]: both })).toMatchObject([
+    {
+      about: {
+        facts: [
+          ['core', 'unknown'],
+          ['stored_rh_percent', '0 | 0 to 60 | 60'],
+        ],
+      },
+    },
+  ])
   const one = [unique, both[1]] as const
   expect(found(conflicts, { [activity]: one })).toEqual([])
 })
@@ -62,23 +77,33 @@ test('a rule that can never hold speaks', () => {
   expect(found(silentRules, { [activity]: [rarely] })).toEqual([])
 })
 
+const storage = (core: string) =>
+  ({
+    'decisions/storage-humidity.yaml': [
+      ['facts: [activity]', 'facts: [activity, core]'],
+      ['when: { activity: [quiet] }', `when: { activity: [quiet], core: [${core}] }`],
+    ],
+  }) as const
+
 test('a rule for an answer that an earlier decision cannot give there speaks', () => {
-  const storage = (core: string) =>
-    ({
-      'decisions/storage-humidity.yaml': [
-        ['facts: [activity]', 'facts: [activity, core]'],
-        ['when: { activity: [quiet] }', `when: { activity: [quiet], core: [${core}] }`],
-      ],
-    }) as const
   expect(found(silentRules, storage('none'))).toEqual([
     { code: 'never-holds', about: { rule: 'storage-humidity/at-rest', fact: 'core' } },
   ])
   expect(found(silentRules, storage('partial'))).toEqual([])
 })
 
+const override = (when: string) =>
+  ({
+    [activity]: [
+      [
+        '    strength: should\n    certainty: supported\n    because: Above',
+        '    overrides: [dry-metal]\n    strength: should\n    certainty: supported\n    because: Above',
+      ],
+      ['when: { stored_rh_percent: { above: damp-limit } }', when],
+    ],
+  }) as const
+
 test('a rule that is overridden wherever it holds speaks', () => {
-  const override = (when: string) =>
-    ({ [activity]: [['    strength: should\n    certainty: supported\n    because: Above', '    overrides: [dry-metal]\n    strength: should\n    certainty: supported\n    because: Above'], ['when: { stored_rh_percent: { above: damp-limit } }', when]] }) as const
   expect(found(silentRules, override('when: { stored_rh_percent: { to: damp-limit } }'))).toEqual([
     { code: 'always-overridden', about: { rule: 'activity/dry-metal', by: ['damp'] } },
   ])
@@ -86,7 +111,9 @@ test('a rule that is overridden wherever it holds speaks', () => {
 })
 
 test('an answer that no rule gives speaks', () => {
-  const more = { [activity]: [['answers: [active, quiet]', 'answers: [active, iron-kept-dry, quiet]']] } as const
+  const more = {
+    [activity]: [['answers: [active, quiet]', 'answers: [active, iron-kept-dry, quiet]']],
+  } as const
   expect(found(answersNeverGiven, more)).toEqual([
     { code: 'answer-never-given', about: { decision: 'activity', answer: 'iron-kept-dry' } },
   ])
@@ -144,9 +171,8 @@ test('stops in a protective decision speak', () => {
   expect(found(absentSide, protective)).toEqual([])
 })
 
-test('protective objections that nobody called for speak', () => {
-  const objections = (head: string) => ({
-    'decisions/objections.yaml': `
+const objections = (head: string) => ({
+  'decisions/objections.yaml': `
 decision: objections
 asks: Should it be done?
 each: find
@@ -156,7 +182,9 @@ ${head}
 facts: [proposed]
 rules: []
 `,
-  })
+})
+
+test('protective objections that nobody called for speak', () => {
   expect(found(absentSide, objections('absent: protective'))).toEqual([
     { code: 'objection-uncalled', about: { decision: 'objections' } },
   ])

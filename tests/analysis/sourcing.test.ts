@@ -11,10 +11,19 @@ test('memory alone behind a must speaks; with common practice beside it, or behi
   const source = 'sources: [{ work: house-rule, place: null, says: supports, known: common-practice }]'
   const memory = 'sources: [{ work: remembered-1997, place: null, says: supports, known: memory }]'
   const packing = (strength: string, sources: string) =>
-    ({ 'decisions/packing.yaml': [['strength: should', `strength: ${strength}`], [source, sources]] }) as const
-  expect(found(memoryBehindMust, packing('must', memory))).toEqual([{ code: 'memory-behind-must', about: { rule: 'packing/dry' } }])
+    ({
+      'decisions/packing.yaml': [
+        ['strength: should', `strength: ${strength}`],
+        [source, sources],
+      ],
+    }) as const
+  expect(found(memoryBehindMust, packing('must', memory))).toEqual([
+    { code: 'memory-behind-must', about: { rule: 'packing/dry' } },
+  ])
   expect(found(memoryBehindMust, packing('should', memory))).toEqual([])
-  expect(found(memoryBehindMust, packing('must', `${memory.slice(0, -1)}, ${source.slice('sources: ['.length)}`))).toEqual([])
+  expect(
+    found(memoryBehindMust, packing('must', `${memory.slice(0, -1)}, ${source.slice('sources: ['.length)}`)),
+  ).toEqual([])
 })
 
 test('a must to a remembered number speaks, whoever supports it; a remembered number in its reasons is silent', () => {
@@ -22,13 +31,21 @@ test('a must to a remembered number speaks, whoever supports it; a remembered nu
   expect(flawsOf('memory-figure-in-must', { [storage]: command }).map(({ about }) => about)).toEqual([
     { rule: 'going-on', figure: 'remembered-ceiling' },
   ])
-  const reasons = [['because: It corrodes.', 'because: Above {figure:remembered-ceiling} it corrodes.']] as const
+  const reasons = [
+    ['because: It corrodes.', 'because: Above {figure:remembered-ceiling} it corrodes.'],
+  ] as const
   expect(flawsOf('memory-figure-in-must', { [storage]: reasons })).toEqual([])
 })
 
+const overriding = (ceiling: string) =>
+  ({
+    [storage]: [
+      ['level: limit', 'level: limit\n    overrides: [going-on]'],
+      ['to: iron-ceiling', `to: ${ceiling}`],
+    ],
+  }) as const
+
 test('a remembered rule that overrides a stricter one speaks; one that overrides a looser one is silent', () => {
-  const overriding = (ceiling: string) =>
-    ({ [storage]: [['level: limit', 'level: limit\n    overrides: [going-on]'], ['to: iron-ceiling', `to: ${ceiling}`]] }) as const
   expect(found(memoryRelaxes, overriding('iron-ceiling'))).toEqual([
     { code: 'memory-relaxes', about: { rule: 'storage-humidity/at-rest', overrides: 'going-on' } },
   ])

@@ -10,7 +10,10 @@ const core = (values: string, id = 'core') => `
   means: Metal left inside
   asks: Is there metal left?
   lookable: true
-  values: [${values.split(' ').map((value) => `{ id: ${value}, label: ${value}, means: so }`).join(', ')}]
+  values: [${values
+    .split(' ')
+    .map((value) => `{ id: ${value}, label: ${value}, means: so }`)
+    .join(', ')}]
 `
 const about = (field: string, changes: Parameters<typeof found>[1]) =>
   found(vocabularyAgrees, changes).filter((flaw) => JSON.stringify(flaw).includes(`"${field}"`))
@@ -43,7 +46,7 @@ test('a fact made from a test needs words once a rule reads it', () => {
 
 test('an answer without words speaks, and so does a code', () => {
   const wordless = { 'vocabulary/codes.yaml': '- { id: quiet, label: quiet, means: at rest }' } as const
-  expect(flawsOf('unknown-id', wordless).map(({ about }) => [about.kind, about.id])).toEqual([
+  expect(flawsOf('unknown-id', wordless).map((flaw) => [flaw.about.kind, flaw.about.id])).toEqual([
     ['code', 'active'],
     ['code', 'iron-kept-dry'],
   ])
@@ -57,7 +60,9 @@ test('words that nothing says speak', () => {
 })
 
 test('answers that the plan knows by name stand strictest first', () => {
-  const codes = ['active', 'quiet', 'iron-kept-dry', 'wet', 'as-found', 'dry'].map((id) => `- { id: ${id}, label: ${id}, means: so }`)
+  const codes = ['active', 'quiet', 'iron-kept-dry', 'wet', 'as-found', 'dry'].map(
+    (id) => `- { id: ${id}, label: ${id}, means: so }`,
+  )
   const keep = (answers: string) => ({
     'vocabulary/codes.yaml': codes.join('\n'),
     'decisions/keep.yaml': `

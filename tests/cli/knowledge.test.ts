@@ -84,13 +84,18 @@ describe('check', () => {
     expect(all.out).toMatch(/^5 works, 4 figures, 3 decisions, 5 rules: \d+ errors, 0 warnings$/m)
     expect((await call('check', 'decisions')).code).toBe(0)
     write('works/more.yaml', '- { id: late-2001, authors: [E. Late], year: 2001, title: Late, known: read }')
-    expect((await call('check', 'works')).out).toContain('content/works/more.yaml:1  warning  Nothing refers to the work late-2001.')
+    expect((await call('check', 'works')).out).toContain(
+      'content/works/more.yaml:1  warning  Nothing refers to the work late-2001.',
+    )
     expect((await call('check', 'works', '--errors')).out).not.toContain('late-2001')
   })
 
   test('as JSON each flaw is an object of its own', async () => {
     const { out } = await call('check', '--format', 'json')
-    const flaws = out.trim().split('\n').map((line) => JSON.parse(line) as { code: string; says: string })
+    const flaws = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line) as { code: string; says: string })
     expect(flaws.every(({ code, says }) => code === 'field-without-words' && says.length > 0)).toBe(true)
   })
 
@@ -111,14 +116,18 @@ describe('sheet', () => {
   })
 
   test('what is not covered stands on the sheet', async () => {
-    expect((await call('sheet', 'activity')).out).toMatch(/We have no advice on\n\nCrusts without metal\n {2}when {7}core: none/)
+    expect((await call('sheet', 'activity')).out).toMatch(
+      /We have no advice on\n\nCrusts without metal\n {2}when {7}core: none/,
+    )
   })
 
   test('as CSV one rule a row, as JSON one object', async () => {
     const csv = (await call('sheet', 'activity', '--format', 'csv')).out.trim().split(/\r?\n/)
     expect(csv[0]).toMatch(/^decision,rule,title,when/)
     expect(csv).toHaveLength(4)
-    const sheet = JSON.parse((await call('sheet', 'activity', '--format', 'json')).out) as { rules: unknown[] }
+    const sheet = JSON.parse((await call('sheet', 'activity', '--format', 'json')).out) as {
+      rules: unknown[]
+    }
     expect(sheet.rules).toHaveLength(2)
   })
 
@@ -135,8 +144,14 @@ describe('coverage', () => {
       works: { count: number; known: object }
       rules: { count: number; known: object }
     }
-    expect(counts.works).toEqual({ count: 5, known: { read: 1, 'second-hand': 1, 'common-practice': 2, memory: 1 } })
-    expect(counts.rules).toEqual({ count: 5, known: { read: 1, 'second-hand': 2, 'common-practice': 1, memory: 1 } })
+    expect(counts.works).toEqual({
+      count: 5,
+      known: { read: 1, 'second-hand': 1, 'common-practice': 2, memory: 1 },
+    })
+    expect(counts.rules).toEqual({
+      count: 5,
+      known: { read: 1, 'second-hand': 2, 'common-practice': 1, memory: 1 },
+    })
     expect((await call('coverage')).out).toMatch(/storage-humidity +2 +1 +0 +0 +1/)
   })
 })

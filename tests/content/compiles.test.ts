@@ -27,5 +27,9 @@ test('no figure and no place is claimed of the standing works', () => {
   const standing = ['common-practice', 'house-rule']
   const sources = knowledge.decisions.flatMap(({ rules }) => rules.flatMap(({ sources: all }) => all))
   expect(sources.filter(({ work, place }) => standing.includes(work) && place !== null)).toEqual([])
-  expect(Object.values(knowledge.figures).filter(({ source }) => standing.includes(source.work) && source.place !== null)).toEqual([])
+  expect(
+    Object.values(knowledge.figures).filter(
+      ({ source }) => standing.includes(source.work) && source.place !== null,
+    ),
+  ).toEqual([])
 })

@@ -10,12 +10,18 @@ const { knowledge } = compile(readContent(path.resolve(import.meta.dirname, '../
 function said(...fills: readonly Fills[]): ReadonlySet<string> {
   return new Set(
     knowledge.decisions.flatMap((decision) =>
-      decision.fills !== null && fills.includes(decision.fills) && decision.policy === 'collect' ? decision.answers : [],
+      decision.fills !== null && fills.includes(decision.fills) && decision.policy === 'collect'
+        ? decision.answers
+        : [],
     ),
   )
 }
 
-const missing = (codes: string, from: ReadonlySet<string>) => codes.trim().split(/\s+/).filter((code) => !from.has(code))
+const missing = (codes: string, from: ReadonlySet<string>) =>
+  codes
+    .trim()
+    .split(/\s+/)
+    .filter((code) => !from.has(code))
 
 test('handling', () => {
   const codes = `
@@ -32,7 +38,9 @@ test('packing', () => {
 })
 
 test('cautions, those of a method with its request', () => {
-  const ofMethods = Object.values(knowledge.methods).flatMap(({ cautions }) => cautions.map(({ code }) => code))
+  const ofMethods = Object.values(knowledge.methods).flatMap(({ cautions }) =>
+    cautions.map(({ code }) => code),
+  )
   const codes = `
     ammunition firearm radioactive mercury asbestos lead arsenic pesticide-residue cadmium beryllium mould sharp-edges
     human-remains stored-energy contaminated-ground infection cobalt-indicator ionising-radiation silver-nitrate low-oxygen
@@ -52,9 +60,24 @@ test('air and the order of light', () => {
 
 test('every part of the plan is filled by some decision', () => {
   const parts: readonly Fills[] = [
-    'storage.rh', 'storage.keep', 'storage.temperature', 'storage.light', 'storage.air', 'storage.act', 'storage.interim',
-    'storage.ways-out', 'handling', 'packing', 'steps', 'urgency', 'inspection', 'cautions', 'objections', 'requests',
-    'referrals', 'selection',
+    'storage.rh',
+    'storage.keep',
+    'storage.temperature',
+    'storage.light',
+    'storage.air',
+    'storage.act',
+    'storage.interim',
+    'storage.ways-out',
+    'handling',
+    'packing',
+    'steps',
+    'urgency',
+    'inspection',
+    'cautions',
+    'objections',
+    'requests',
+    'referrals',
+    'selection',
   ]
   const filled = new Set(knowledge.decisions.map(({ fills }) => fills))
   expect(parts.filter((part) => !filled.has(part))).toEqual([])

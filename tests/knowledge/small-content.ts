@@ -168,20 +168,28 @@ export function compiled(changes: Changes = {}): Compiled {
 }
 
 function replaced(text: string, from: string, to: string): string {
-  if (text.split(from).length !== 2) throw new Error(`"${from}" does not stand just once in the small content`)
+  if (text.split(from).length !== 2)
+    throw new Error(`"${from}" does not stand just once in the small content`)
   return text.replace(from, () => to)
 }
 
 /** The flaws of one kind that compiling gives. */
-export function flawsOf<Code extends FlawCode>(code: Code, changes: Changes): Extract<Flaw, { code: Code }>[] {
+export function flawsOf<Code extends FlawCode>(
+  code: Code,
+  changes: Changes,
+): Extract<Flaw, { code: Code }>[] {
   return compiled(changes).flaws.filter((flaw) => flaw.code === code) as Extract<Flaw, { code: Code }>[]
 }
 
 /** What one check has to say of the changed content, which must compile. */
-export function found(check: (base: Base) => readonly { readonly code: FlawCode; readonly about: unknown }[], changes: Changes = {}) {
+export function found(
+  check: (base: Base) => readonly { readonly code: FlawCode; readonly about: unknown }[],
+  changes: Changes = {},
+) {
   const base = compiled(changes)
   const errors = base.flaws.filter(({ severity }) => severity === 'error')
-  if (errors.length > 0) throw new Error(`The changed content has flaws of its own: ${JSON.stringify(errors)}`)
+  if (errors.length > 0)
+    throw new Error(`The changed content has flaws of its own: ${JSON.stringify(errors)}`)
   return check(base).map(({ code, about }) => ({ code, about }))
 }
 

@@ -54,9 +54,16 @@ function linkCell(
   return { fact, interval: linkInterval(fact, written, place, shelf, named) }
 }
 
-function checkValues(fact: string, written: readonly string[], domain: Domain, place: Place, shelf: Shelf): void {
+function checkValues(
+  fact: string,
+  written: readonly string[],
+  domain: Domain,
+  place: Place,
+  shelf: Shelf,
+): void {
   if (domain.kind === 'number') {
-    if (written.some((value) => value !== 'unknown')) shelf.report.add('cell-kind', place, { fact, wants: 'interval' })
+    if (written.some((value) => value !== 'unknown'))
+      shelf.report.add('cell-kind', place, { fact, wants: 'interval' })
     return
   }
   for (const value of written) {
@@ -91,7 +98,10 @@ function linkInterval(
       shelf.report.add('empty-range', place, { from: low.value, to: high.value })
     }
   }
-  return { ...Object.fromEntries(ends.map(({ end, value }) => [end, value])), figures: ends.map(({ id }) => id).toSorted() }
+  return {
+    ...Object.fromEntries(ends.map(({ end, value }) => [end, value])),
+    figures: ends.map(({ id }) => id).toSorted(),
+  }
 }
 
 /** The figure's value where its unit is one of those wanted. */

@@ -33,7 +33,14 @@ interface Written {
 /** Content files in, knowledge out. Whatever is wrong with the content is a flaw; nothing about content is thrown. */
 export function compile(files: readonly SourceFile[]): Compiled {
   const report = newReport()
-  const written: Written = { works: [], figures: [], methods: [], contested: [], decisions: [], vocabulary: emptyVocabulary() }
+  const written: Written = {
+    works: [],
+    figures: [],
+    methods: [],
+    contested: [],
+    decisions: [],
+    vocabulary: emptyVocabulary(),
+  }
   for (const file of files.toSorted((a, b) => (a.file < b.file ? -1 : 1))) {
     const { document, flaws } = readDocument(file)
     report.flaws.push(...flaws)
@@ -55,7 +62,12 @@ export function compile(files: readonly SourceFile[]): Compiled {
     contested: byId(written.contested.map((entry) => linkContested(entry, shelf))),
     vocabulary: linkVocabulary(written.vocabulary, report),
   }
-  return { knowledge: { hash: sha256(canonical(content)), ...content }, flaws: report.flaws, places, used: shelf.used }
+  return {
+    knowledge: { hash: sha256(canonical(content)), ...content },
+    flaws: report.flaws,
+    places,
+    used: shelf.used,
+  }
 }
 
 function readInto(document: ContentDocument, written: Written, report: Report): void {
@@ -73,7 +85,9 @@ function readInto(document: ContentDocument, written: Written, report: Report): 
 
 function linkDecisions(written: readonly WrittenDecision[], shelf: Shelf, report: Report): Decision[] {
   const domains = domainsOf(written.map(headOf))
-  const linked = new Map(written.map((decision) => [decision.head.written.decision, linkDecision(decision, domains, shelf)]))
+  const linked = new Map(
+    written.map((decision) => [decision.head.written.decision, linkDecision(decision, domains, shelf)]),
+  )
   const { order, circles } = inOrder(new Map([...linked].map(([id, decision]) => [id, readsOf(decision)])))
   for (const ids of circles) {
     const first = written.find(({ head }) => head.written.decision === ids[0])
@@ -84,26 +98,31 @@ function linkDecisions(written: readonly WrittenDecision[], shelf: Shelf, report
 
 /** By its cells as well as by its list, so that an undeclared fact still orders the decisions rightly. */
 function readsOf(decision: Decision): string[] {
-  const cells = [...decision.rules, ...decision.notCovered].flatMap((part) => part.when.map((cell) => cell.fact))
+  const cells = [...decision.rules, ...decision.notCovered].flatMap((part) =>
+    part.when.map((cell) => cell.fact),
+  )
   return [...new Set([...decision.facts, ...decision.calledForBy, ...cells])]
 }
 
 function shelfOf(written: Written, works: Shelf['works'], figures: Shelf['figures'], report: Report): Shelf {
-  const ids = (entries: readonly Entry<{ readonly id: string }>[]): Set<string> => new Set(entries.map((entry) => entry.written.id))
   return {
     report,
     works,
     figures,
     ids: {
-      unit: ids(written.vocabulary.units),
-      contact: ids(written.vocabulary.contacts),
-      code: ids(written.vocabulary.codes),
-      contested: ids(written.contested),
-      method: ids(written.methods),
+      unit: idsOf(written.vocabulary.units),
+      contact: idsOf(written.vocabulary.contacts),
+      code: idsOf(written.vocabulary.codes),
+      contested: idsOf(written.contested),
+      method: idsOf(written.methods),
     },
     units: new Map(written.vocabulary.units.map((entry) => [entry.written.id, entry.written])),
     used: { works: new Set(), figures: new Set() },
   }
+}
+
+function idsOf(entries: readonly Entry<{ readonly id: string }>[]): Set<string> {
+  return new Set(entries.map((entry) => entry.written.id))
 }
 
 function placesOf(written: Written, report: Report): Map<string, Place> {
@@ -125,7 +144,9 @@ function placesOf(written: Written, report: Report): Map<string, Place> {
   putAll('unit', written.vocabulary.units)
   putAll('field', written.vocabulary.fields)
   for (const { written: field, place } of written.vocabulary.fields) {
-    field.values?.forEach((value, index) => put('value', `${field.id}/${value.id}`, place('values', index, 'id')))
+    field.values?.forEach((value, index) =>
+      put('value', `${field.id}/${value.id}`, place('values', index, 'id')),
+    )
   }
   for (const { head, rules } of written.decisions) {
     put('decision', head.written.decision, head.place('decision'))

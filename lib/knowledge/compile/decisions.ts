@@ -29,7 +29,12 @@ export function readDecision(document: ContentDocument, report: Report): Written
   for (const rule of rules) {
     const first = seen.get(rule.written.id)
     if (first === undefined) seen.set(rule.written.id, rule.place('id'))
-    else report.add('duplicate', rule.place('id'), { kind: 'rule', id: rule.written.id, first: `${first.file}:${first.line}` })
+    else
+      report.add('duplicate', rule.place('id'), {
+        kind: 'rule',
+        id: rule.written.id,
+        first: `${first.file}:${first.line}`,
+      })
   }
   const gaps = head.written['not-covered'] ?? []
   const notCovered = shapedEach(document, ['not-covered'], gaps, shapes.notCovered, report)
@@ -63,7 +68,8 @@ export function linkDecision(decision: WrittenDecision, domains: Domains, shelf:
   checkFacts(written.facts, 'facts', decision, domains, shelf)
   checkFacts(written['called-for-by'] ?? [], 'called-for-by', decision, domains, shelf)
   written.answers?.forEach((answer, index) => checkId('code', answer, place('answers', index), shelf))
-  const sentence = (text: string, key: string): string => fillSentence(text, key, place(key), shelf, new Set())
+  const sentence = (text: string, key: string): string =>
+    fillSentence(text, key, place(key), shelf, new Set())
   return {
     ...head,
     asks: sentence(written.asks, 'asks'),
@@ -74,7 +80,13 @@ export function linkDecision(decision: WrittenDecision, domains: Domains, shelf:
       .flatMap((rule) => linkRule(rule, head, siblings, domains, shelf) ?? [])
       .toSorted((a, b) => (a.id < b.id ? -1 : 1)),
     notCovered: decision.notCovered.map((entry) => ({
-      when: linkCells(entry.written.when, (...path) => entry.place('when', ...path), domains, shelf, new Set()),
+      when: linkCells(
+        entry.written.when,
+        (...path) => entry.place('when', ...path),
+        domains,
+        shelf,
+        new Set(),
+      ),
       what: fillSentence(entry.written.what, 'what', entry.place('what'), shelf, new Set()),
       because: fillSentence(entry.written.because, 'because', entry.place('because'), shelf, new Set()),
     })),

@@ -17,7 +17,10 @@ export interface ContentDocument {
   readonly line: (path: Path) => number
 }
 
-export function readDocument(source: SourceFile): { readonly document: ContentDocument; readonly flaws: readonly Flaw[] } {
+export function readDocument(source: SourceFile): {
+  readonly document: ContentDocument
+  readonly flaws: readonly Flaw[]
+} {
   const lines = new LineCounter()
   const parsed = parseDocument(source.text, { lineCounter: lines, prettyErrors: false })
   const flaws = [...parsed.errors, ...parsed.warnings].map((error): Flaw => ({

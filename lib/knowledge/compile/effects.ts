@@ -53,17 +53,25 @@ export function linkEffect(
 ): Effect | null {
   const form = formOf(head)
   const keys = Object.keys(then) as (keyof WrittenThen)[]
-  const fits = form.needs.every((key) => keys.includes(key)) && keys.every((key) => [...form.needs, ...form.allows].includes(key))
+  const fits =
+    form.needs.every((key) => keys.includes(key)) &&
+    keys.every((key) => [...form.needs, ...form.allows].includes(key))
   if (!fits) {
-    shelf.report.add('then-form', place(), { decision: head.id, wants: form.shown, found: `{ ${keys.join(', ')} }` })
+    shelf.report.add('then-form', place(), {
+      decision: head.id,
+      wants: form.shown,
+      found: `{ ${keys.join(', ')} }`,
+    })
     return null
   }
   const number = (id: string, wants: readonly string[], ...path: Path): number | null =>
     valueOf(id, wants, place(...path), shelf, named)
-  const sentence = (text: string, ...path: Path): string => fillSentence(text, path.join('.'), place(...path), shelf, named)
+  const sentence = (text: string, ...path: Path): string =>
+    fillSentence(text, path.join('.'), place(...path), shelf, named)
 
   if (then.answer !== undefined) {
-    if (!head.answers.includes(then.answer)) unknownId('answer', then.answer, head.answers, place('answer'), shelf.report)
+    if (!head.answers.includes(then.answer))
+      unknownId('answer', then.answer, head.answers, place('answer'), shelf.report)
     return { kind: 'answer', answer: then.answer }
   }
   if (then.rh !== undefined || then.temperature !== undefined) return band(then, place, shelf, number)
@@ -73,20 +81,30 @@ export function linkEffect(
   }
   checkId(head.fills === 'requests' ? 'method' : 'code', then.say!, place('say'), shelf)
   if (then.to !== undefined && !(proposed as readonly string[]).includes(then.to)) {
-    shelf.report.add('unknown-id', place('to'), { kind: 'treatment', id: then.to, near: nearest(then.to, proposed) })
+    shelf.report.add('unknown-id', place('to'), {
+      kind: 'treatment',
+      id: then.to,
+      near: nearest(then.to, proposed),
+    })
   }
   return said(then, place, shelf, number, sentence)
 }
 
 type Number = (id: string, wants: readonly string[], ...path: Path) => number | null
 
-function band(then: WrittenThen, place: (...path: Path) => Place, shelf: Shelf, number: Number): Effect | null {
+function band(
+  then: WrittenThen,
+  place: (...path: Path) => Place,
+  shelf: Shelf,
+  number: Number,
+): Effect | null {
   const key = then.rh === undefined ? 'temperature' : 'rh'
   const wants = key === 'rh' ? engineUnits.relativeHumidity : engineUnits.temperature
   const ends = then[key]!
   const from = ends.from === undefined ? null : number(ends.from, wants, key, 'from')
   const to = ends.to === undefined ? null : number(ends.to, wants, key, 'to')
-  if (ends.from === undefined && ends.to === undefined) shelf.report.add('interval-ends', place(key), { fact: key })
+  if (ends.from === undefined && ends.to === undefined)
+    shelf.report.add('interval-ends', place(key), { fact: key })
   if (from !== null && to !== null && from > to) shelf.report.add('empty-range', place(key), { from, to })
   const every = then['check-every-days']
   const days = every === undefined ? null : number(every, engineUnits.days, 'check-every-days')
@@ -113,7 +131,10 @@ function said(
   const end = (key: 'above' | 'below'): number | null =>
     act?.[key] === undefined ? null : number(act[key], engineUnits.relativeHumidity, 'act', key)
   const [above, below] = [end('above'), end('below')]
-  const stepDays = step?.['within-days'] === undefined ? null : number(step['within-days'], engineUnits.days, 'step', 'within-days')
+  const stepDays =
+    step?.['within-days'] === undefined
+      ? null
+      : number(step['within-days'], engineUnits.days, 'step', 'within-days')
   return {
     kind: 'say',
     code: then.say!,

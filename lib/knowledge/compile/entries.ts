@@ -11,7 +11,12 @@ export interface Entry<Written> {
 
 /** Collects flaws; every step of the compiler is handed the same one. */
 export interface Report {
-  readonly add: <Code extends FlawCode>(code: Code, place: Place, about: FlawAbout[Code], severity?: Severity) => void
+  readonly add: <Code extends FlawCode>(
+    code: Code,
+    place: Place,
+    about: FlawAbout[Code],
+    severity?: Severity,
+  ) => void
   readonly flaws: Flaw[]
 }
 
@@ -19,7 +24,8 @@ export function newReport(): Report {
   const flaws: Flaw[] = []
   return {
     flaws,
-    add: (code, place, about, severity = 'error') => void flaws.push({ code, severity, ...place, about } as Flaw),
+    add: (code, place, about, severity = 'error') =>
+      void flaws.push({ code, severity, ...place, about } as Flaw),
   }
 }
 
@@ -31,7 +37,10 @@ export function shaped<Shape extends z.ZodType>(
   shape: Shape,
   report: Report,
 ): Entry<z.infer<Shape>> | null {
-  const place = (...further: Path): Place => ({ file: document.file, line: document.line([...path, ...further]) })
+  const place = (...further: Path): Place => ({
+    file: document.file,
+    line: document.line([...path, ...further]),
+  })
   const read = shape.safeParse(raw)
   if (read.success) return { written: read.data, place }
   for (const issue of read.error.issues) reportIssue(issue, raw, place, shape, report)
@@ -58,7 +67,11 @@ export function shapedList<Shape extends z.ZodType>(
   if (document.data === null || document.data === undefined) return []
   if (!Array.isArray(document.data)) {
     const place = { file: document.file, line: document.line([]) }
-    report.add('wrong-form', place, { key: document.file, expected: 'a list of entries', found: kindOf(document.data) })
+    report.add('wrong-form', place, {
+      key: document.file,
+      expected: 'a list of entries',
+      found: kindOf(document.data),
+    })
     return []
   }
   return shapedEach(document, [], document.data, shape, report)
@@ -76,7 +89,10 @@ function reportIssue(
   if (issue.code === 'unrecognized_keys') {
     const allowed = keysAt(shape, path)
     for (const extra of issue.keys) {
-      report.add('unknown-key', place(...path, extra), { key: [...path, extra].join('.'), near: nearest(extra, allowed) })
+      report.add('unknown-key', place(...path, extra), {
+        key: [...path, extra].join('.'),
+        near: nearest(extra, allowed),
+      })
     }
     return
   }
@@ -103,7 +119,10 @@ function expectedBy(issue: z.core.$ZodIssue): string {
 }
 
 function valueAt(raw: unknown, path: Path): unknown {
-  return path.reduce<unknown>((at, step) => (at === null || at === undefined ? undefined : Reflect.get(Object(at), step)), raw)
+  return path.reduce<unknown>(
+    (at, step) => (at === null || at === undefined ? undefined : Reflect.get(Object(at), step)),
+    raw,
+  )
 }
 
 /** The keys that the shape allows at `path`, for the suggestion; none where the path leads through a union. */

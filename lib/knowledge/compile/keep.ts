@@ -10,7 +10,10 @@ const stampFile = '.quietmetal/knowledge.stamp'
 /** Whether the kept knowledge was made from content with this stamp. */
 export function isKept(root: string, stamp: string): boolean {
   try {
-    return readFileSync(path.join(root, stampFile), 'utf8') === stamp && readFileSync(path.join(root, knowledgeFile)).length > 0
+    return (
+      readFileSync(path.join(root, stampFile), 'utf8') === stamp &&
+      readFileSync(path.join(root, knowledgeFile)).length > 0
+    )
   } catch {
     return false
   }

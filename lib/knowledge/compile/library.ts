@@ -20,7 +20,10 @@ export function linkFigure({ written }: Entry<shapes.Written<typeof shapes.figur
   return { ...rest, asPrinted, validFor, ...(kept === undefined ? {} : { kept }) }
 }
 
-export function linkMethod({ written, place }: Entry<shapes.Written<typeof shapes.method>>, shelf: Shelf): Method {
+export function linkMethod(
+  { written, place }: Entry<shapes.Written<typeof shapes.method>>,
+  shelf: Shelf,
+): Method {
   checkSources(written.sources, (index) => place('sources', index), shelf)
   const fill = (text: string, ...path: (string | number)[]): string =>
     fillSentence(text, path.join('.'), place(...path), shelf, new Set())
@@ -38,7 +41,10 @@ export function linkMethod({ written, place }: Entry<shapes.Written<typeof shape
   }
 }
 
-export function linkContested({ written, place }: Entry<shapes.Written<typeof shapes.contested>>, shelf: Shelf): Contested {
+export function linkContested(
+  { written, place }: Entry<shapes.Written<typeof shapes.contested>>,
+  shelf: Shelf,
+): Contested {
   const fill = (text: string, ...path: (string | number)[]): string =>
     fillSentence(text, path.join('.'), place(...path), shelf, new Set())
   return {

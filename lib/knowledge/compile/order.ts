@@ -6,10 +6,15 @@ export function inOrder(reads: ReadonlyMap<string, readonly string[]>): {
   readonly order: readonly string[]
   readonly circles: readonly (readonly string[])[]
 } {
-  const waiting = new Map([...reads].map(([id, before]) => [id, new Set(before.filter((other) => reads.has(other)))]))
+  const waiting = new Map(
+    [...reads].map(([id, before]) => [id, new Set(before.filter((other) => reads.has(other)))]),
+  )
   const order: string[] = []
   for (;;) {
-    const next = [...waiting].filter(([, before]) => before.size === 0).map(([id]) => id).toSorted()[0]
+    const next = [...waiting]
+      .filter(([, before]) => before.size === 0)
+      .map(([id]) => id)
+      .toSorted()[0]
     if (next === undefined) break
     waiting.delete(next)
     for (const before of waiting.values()) before.delete(next)

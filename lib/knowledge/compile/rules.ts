@@ -25,7 +25,13 @@ export function linkRule(
   const commanded = new Set<string>()
   const then = linkEffect(written.then, head, (...path) => place('then', ...path), shelf, commanded)
   checkCommanded(written, commanded, place, shelf)
-  const [title, text, because, caution, retired] = [fill('title'), fill('text'), fill('because'), fill('caution'), fill('retired')]
+  const [title, text, because, caution, retired] = [
+    fill('title'),
+    fill('text'),
+    fill('because'),
+    fill('caution'),
+    fill('retired'),
+  ]
   if (head.fills !== null && text === null) shelf.report.add('text-missing', place(), { rule: written.id })
   if (written.call !== undefined) checkId('contact', written.call, place('call'), shelf)
   if (written.contested !== undefined) checkId('contested', written.contested, place('contested'), shelf)
@@ -97,8 +103,12 @@ function linkLevel(
   shelf: Shelf,
 ): Level | null {
   const wants = levelsOf(head)
-  if (wants.includes('limit') && written.level === undefined) return written.strength === 'must' ? 'limit' : 'preference'
-  const fits = wants.length === 0 ? written.level === undefined : written.level !== undefined && wants.includes(written.level)
+  if (wants.includes('limit') && written.level === undefined)
+    return written.strength === 'must' ? 'limit' : 'preference'
+  const fits =
+    wants.length === 0
+      ? written.level === undefined
+      : written.level !== undefined && wants.includes(written.level)
   if (!fits) shelf.report.add('level-form', place('level'), { wants, found: written.level ?? null })
   return written.level ?? null
 }

@@ -4,7 +4,13 @@ import { figureOf, type Shelf, type Unit } from './shelf.ts'
 const slot = /\{figure:([a-z0-9-]+)\}/g
 
 /** A sentence with its figures printed in; the ids it named are added to `named`. */
-export function fillSentence(text: string, key: string, place: Place, shelf: Shelf, named: Set<string>): string {
+export function fillSentence(
+  text: string,
+  key: string,
+  place: Place,
+  shelf: Shelf,
+  named: Set<string>,
+): string {
   const bare = text.replaceAll(slot, '')
   const digits = /\d+/.exec(bare)
   if (digits !== null) shelf.report.add('digits', place, { key, digits: around(bare, digits.index) })
@@ -30,5 +36,8 @@ function printed(value: number, unit: Unit | undefined): string {
 }
 
 function around(text: string, index: number): string {
-  return text.slice(Math.max(0, index - 12), index + 16).replaceAll(/\s+/g, ' ').trim()
+  return text
+    .slice(Math.max(0, index - 12), index + 16)
+    .replaceAll(/\s+/g, ' ')
+    .trim()
 }

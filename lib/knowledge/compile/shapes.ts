@@ -104,9 +104,24 @@ export const decision = z.strictObject({
   policy: z.enum(['unique', 'strictest', 'collect']),
   fills: z
     .enum([
-      'storage.rh', 'storage.keep', 'storage.temperature', 'storage.light', 'storage.air', 'storage.act',
-      'storage.interim', 'storage.ways-out', 'handling', 'packing', 'steps', 'urgency', 'inspection', 'cautions',
-      'objections', 'requests', 'referrals', 'selection',
+      'storage.rh',
+      'storage.keep',
+      'storage.temperature',
+      'storage.light',
+      'storage.air',
+      'storage.act',
+      'storage.interim',
+      'storage.ways-out',
+      'handling',
+      'packing',
+      'steps',
+      'urgency',
+      'inspection',
+      'cautions',
+      'objections',
+      'requests',
+      'referrals',
+      'selection',
     ])
     .nullable()
     .optional(),
@@ -133,7 +148,9 @@ export const method = z.strictObject({
 export const contested = z.strictObject({
   id,
   question: sentence,
-  sides: z.array(z.strictObject({ says: sentence, figures: z.array(z.string()), sources: z.array(source) })).min(2),
+  sides: z
+    .array(z.strictObject({ says: sentence, figures: z.array(z.string()), sources: z.array(source) }))
+    .min(2),
   follows: sentence,
   because: sentence,
 })

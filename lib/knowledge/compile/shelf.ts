@@ -27,7 +27,13 @@ export function figureOf(id: string, place: Place, shelf: Shelf): Figure | null 
   return figure
 }
 
-export function unknownId(kind: Kind, id: string, among: Iterable<string>, place: Place, report: Report): void {
+export function unknownId(
+  kind: Kind,
+  id: string,
+  among: Iterable<string>,
+  place: Place,
+  report: Report,
+): void {
   report.add('unknown-id', place, { kind, id, near: nearest(id, among) })
 }
 
@@ -51,7 +57,12 @@ function checkKnown(source: Omit<SourceRef, 'says'>, place: Place, shelf: Shelf)
   const standing = work.id === 'common-practice' || work.id === 'house-rule'
   const differs = standing !== (source.known === 'common-practice')
   if (differs || rank[source.known] < rank[work.known]) {
-    shelf.report.add('known-better', place, { of: 'work', id: work.id, known: work.known, claimed: source.known })
+    shelf.report.add('known-better', place, {
+      of: 'work',
+      id: work.id,
+      known: work.known,
+      claimed: source.known,
+    })
   }
   if (standing && source.place !== null) shelf.report.add('standing-place', place, { work: work.id })
 }
@@ -60,12 +71,20 @@ export function checkFigureSource(figure: Figure, place: Place, shelf: Shelf): v
   checkKnown({ ...figure.source, known: figure.known }, place, shelf)
 }
 
-export function checkSources(sources: readonly SourceRef[], place: (index: number) => Place, shelf: Shelf): void {
+export function checkSources(
+  sources: readonly SourceRef[],
+  place: (index: number) => Place,
+  shelf: Shelf,
+): void {
   sources.forEach((source, index) => checkKnown(source, place(index), shelf))
 }
 
 /** The rule's own sources and those of its figures, each once, at its weaker mark, in order. */
-export function mergedSources(own: readonly SourceRef[], figures: readonly string[], shelf: Shelf): SourceRef[] {
+export function mergedSources(
+  own: readonly SourceRef[],
+  figures: readonly string[],
+  shelf: Shelf,
+): SourceRef[] {
   const merged = new Map<string, SourceRef>()
   const fromFigures = figures.flatMap((id): SourceRef[] => {
     const figure = shelf.figures.get(id)

@@ -39,7 +39,9 @@ export function linkVocabulary(written: WrittenVocabulary, report: Report): Voca
   }
 }
 
-function linkWord(written: shapes.Written<typeof shapes.code> & { readonly 'confused-with'?: readonly string[] | undefined }): Word {
+function linkWord(
+  written: shapes.Written<typeof shapes.code> & { readonly 'confused-with'?: readonly string[] | undefined },
+): Word {
   const confusedWith = written['confused-with']
   return {
     id: written.id,
@@ -51,10 +53,11 @@ function linkWord(written: shapes.Written<typeof shapes.code> & { readonly 'conf
 }
 
 function linkField({ written, place }: WrittenVocabulary['fields'][number], report: Report): FieldWords {
-  const ids = (written.values ?? []).map(({ id }) => id)
+  const values = (written.values ?? []).map(({ id }) => id)
   written.values?.forEach((value, index) => {
     for (const other of value['confused-with'] ?? []) {
-      if (!ids.includes(other)) unknownId('value', other, ids, place('values', index, 'confused-with'), report)
+      if (!values.includes(other))
+        unknownId('value', other, values, place('values', index, 'confused-with'), report)
     }
   })
   return {

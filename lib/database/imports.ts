@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely'
 import type { ImportBatch } from '../services/kept.ts'
-import type { RejectedRow, Reads, Writes } from '../services/ports.ts'
+import type { Reads, UnreadableRow, Writes } from '../services/ports.ts'
 import { add, noteChanged, type Hand } from './hand.ts'
 import { author, fromJson, kept, type AuthorColumns } from './kept-row.ts'
 import type { ImportBatchRow, Tables } from './tables.ts'
@@ -10,7 +10,9 @@ const batch = (row: ImportBatchRow & AuthorColumns): ImportBatch => ({
   projectId: row.project_id,
   fileName: row.file_name,
   sha256: row.sha256,
-  rowsRead: row.rows_read,
+  kind: row.kind as ImportBatch['kind'],
+  headings: fromJson<readonly string[]>(row.headings),
+  recordsRead: row.records_read,
   recordsAdded: row.records_added,
   recordsAlreadyThere: row.records_already_there,
   rowsRejected: row.rows_rejected,
@@ -40,33 +42,36 @@ export function importReads(db: Kysely<Tables>): Reads['imports'] {
     async rejected(importId, afterRow, limit) {
       const rows = await db
         .selectFrom('rejected_row')
-        .select(['row_number', 'cells', 'problems'])
+        .select(['row_number', 'line', 'cells', 'problems'])
         .where('import_id', '=', importId)
         .where('row_number', '>', afterRow)
         .orderBy('row_number')
         .limit(limit)
         .execute()
-      return rows.map((row): RejectedRow => ({
+      return rows.map((row): UnreadableRow => ({
         row: row.row_number,
-        cells: fromJson(row.cells),
-        problems: fromJson(row.problems),
+        line: row.line,
+        cells: fromJson<UnreadableRow['cells']>(row.cells),
+        problems: fromJson<UnreadableRow['problems']>(row.problems),
       }))
     },
   }
 }
 
 export function importWrites(hand: Hand): Writes['imports'] {
-  const nothing = { rows_read: 0, records_added: 0, records_already_there: 0, rows_rejected: 0, problems: 0 }
+  const nothing = { records_read: 0, records_added: 0, records_already_there: 0, rows_rejected: 0, problems: 0 }
   return {
     ...importReads(hand.db),
-    async begin({ projectId, fileName, sha256 }) {
-      const [row] = await add(hand, 'import_batch', [{ project_id: projectId, file_name: fileName, sha256, ...nothing }])
+    async begin({ projectId, fileName, sha256, kind, headings }) {
+      const file = { project_id: projectId, file_name: fileName, sha256, kind, headings: JSON.stringify(headings) }
+      const [row] = await add(hand, 'import_batch', [{ ...file, ...nothing }])
       return row!.id
     },
     async reject(importId, rows) {
-      const rejected = rows.map(({ row, cells, problems }) => ({
+      const rejected = rows.map(({ row, line, cells, problems }) => ({
         import_id: importId,
         row_number: row,
+        line,
         cells: JSON.stringify(cells),
         problems: JSON.stringify(problems),
       }))
@@ -76,7 +81,7 @@ export function importWrites(hand: Hand): Writes['imports'] {
       await hand.db
         .updateTable('import_batch')
         .set({
-          rows_read: counts.rowsRead,
+          records_read: counts.recordsRead,
           records_added: counts.recordsAdded,
           records_already_there: counts.recordsAlreadyThere,
           rows_rejected: counts.rowsRejected,

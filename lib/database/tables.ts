@@ -106,7 +106,11 @@ export interface ImportBatchRow extends Row {
   project_id: string
   file_name: string
   sha256: string
-  rows_read: number
+  /** csv, xlsx or json, told by content. */
+  kind: string
+  /** The headings as they stood, as JSON: rejected rows are handed back under them. */
+  headings: string
+  records_read: number
   records_added: number
   records_already_there: number
   rows_rejected: number
@@ -116,6 +120,7 @@ export interface ImportBatchRow extends Row {
 export interface RejectedRowRow extends Row {
   import_id: string
   row_number: number
+  line: number | null
   cells: string
   problems: string
 }

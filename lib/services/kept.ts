@@ -2,6 +2,7 @@ import type { IsoDate } from '../base/calendar.ts'
 import type { Contact, Who } from '../knowledge/knowledge.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import type { FileRead } from '../tables/read-file.ts'
 
 /** Who writes, and from which device: on every write, shown as unverified until accounts exist. */
 export interface Actor {
@@ -71,7 +72,9 @@ export interface ImportBatch extends Kept {
   readonly projectId: string
   readonly fileName: string
   readonly sha256: string
-  readonly rowsRead: number
+  readonly kind: FileRead['kind']
+  readonly headings: readonly string[]
+  readonly recordsRead: number
   readonly recordsAdded: number
   readonly recordsAlreadyThere: number
   readonly rowsRejected: number

@@ -3,6 +3,7 @@ import type { Outcome } from '../base/outcome.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { Contact, Knowledge } from '../knowledge/knowledge.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import type { UnreadableRow } from '../tables/read-file.ts'
 import type { BandCount, FindQuery, UrgencyCount } from './find-query.ts'
 import type {
   Actor, Change, Find, ImportBatch, KeptPlan, KeptRecord, Person, Project, Site, SiteContact,
@@ -55,6 +56,7 @@ export interface Reads {
     readonly byId: (id: string) => Promise<KeptRecord | null>
     /** Oldest first: by day, then by when they were kept. */
     readonly ofFinds: (findIds: readonly string[]) => Promise<readonly KeptRecord[]>
+    readonly hashesOf: (findIds: readonly string[]) => Promise<readonly Pick<KeptRecord, 'findId' | 'contentHash'>[]>
   }
   readonly plans: { readonly ofRecords: (recordIds: readonly string[]) => Promise<readonly KeptPlan[]> }
   readonly standings: {
@@ -68,19 +70,14 @@ export interface Reads {
   readonly imports: {
     readonly ofProject: (projectId: string) => Promise<readonly ImportBatch[]>
     readonly byId: (id: string) => Promise<ImportBatch | null>
-    readonly rejected: (importId: string, afterRow: number, limit: number) => Promise<readonly RejectedRow[]>
+    readonly rejected: (importId: string, afterRow: number, limit: number) => Promise<readonly UnreadableRow[]>
   }
   readonly rooms: { readonly ofProject: (projectId: string) => Promise<readonly Room[]> }
   readonly boxes: { readonly ofProject: (projectId: string) => Promise<readonly Box[]> }
   readonly changes: { readonly latest: (limit: number) => Promise<readonly Change[]> }
 }
 
-/** A row that could not be read, as it came, with what is wrong with it: kept to be mended, never dropped. */
-export interface RejectedRow {
-  readonly row: number
-  readonly cells: unknown
-  readonly problems: unknown
-}
+export type { UnreadableRow }
 
 export interface NewRecord {
   readonly findId: string
@@ -117,16 +114,18 @@ export interface Writes extends Reads {
     /** Has every standing of the project made again before it is next shown. */
     readonly outdate: (projectId: string) => Promise<void>
   }
+  /** Rows that could not be read are kept as they came, to be mended, never dropped. */
   readonly imports: Reads['imports'] & {
-    readonly begin: (batch: { projectId: string; fileName: string; sha256: string }) => Promise<string>
-    readonly reject: (importId: string, rows: readonly RejectedRow[]) => Promise<void>
+    readonly begin: (batch: ImportBegun) => Promise<string>
+    readonly reject: (importId: string, rows: readonly UnreadableRow[]) => Promise<void>
     readonly finish: (importId: string, counts: ImportCounts) => Promise<void>
   }
   readonly rooms: Reads['rooms'] & { readonly keep: (projectId: string, rooms: readonly RoomToKeep[]) => Promise<readonly Written[]> }
   readonly boxes: Reads['boxes'] & { readonly keep: (projectId: string, boxes: readonly BoxToKeep[]) => Promise<readonly Written[]> }
 }
 
-export type ImportCounts = Pick<ImportBatch, 'rowsRead' | 'recordsAdded' | 'recordsAlreadyThere' | 'rowsRejected' | 'problems'>
+export type ImportBegun = Pick<ImportBatch, 'projectId' | 'fileName' | 'sha256' | 'kind' | 'headings'>
+export type ImportCounts = Pick<ImportBatch, 'recordsRead' | 'recordsAdded' | 'recordsAlreadyThere' | 'rowsRejected' | 'problems'>
 
 /** `version` null: new, or the newest whatever it is (a whole table read in); a number: the version it was read at. */
 export type ContactToKeep = { readonly kind: Contact; readonly name: string; readonly reach: string; readonly version: number | null }

@@ -1,10 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { given, refused, type Outcome } from '../../lib/base/outcome.ts'
+import { problem } from '../../lib/record/problem.ts'
 import { placeOf } from '../../lib/services/find-query.ts'
 import type { Writes } from '../../lib/services/ports.ts'
 import type { Trouble } from '../../lib/base/trouble.ts'
 import { engines, openEmpty, type Opened } from './engines.ts'
 import { assistant, conservator, day, record, standing } from './samples.ts'
+
+const unnamed = (row: number) => problem('no-find-number', { row, field: 'find_number' }, '')
 
 function value<Value>(outcome: Outcome<Value, Trouble>): Value {
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems))
@@ -184,16 +187,16 @@ describe.each(engines)('the store on %s', (engine) => {
   it('keeps an import with its rejected rows, to be fetched in slices', async () => {
     const { id } = await project('Import')
     const importId = await write(async (writes) => {
-      const batch = await writes.imports.begin({ projectId: id, fileName: 'bag 4.csv', sha256: 'abc' })
-      await writes.imports.reject(batch, [7, 3, 9].map((row) => ({ row, cells: ['', 'iron'], problems: [{ code: 'x' }] })))
-      await writes.imports.finish(batch, { rowsRead: 9, recordsAdded: 6, recordsAlreadyThere: 0, rowsRejected: 3, problems: 3 })
+      const batch = await writes.imports.begin({ projectId: id, fileName: 'bag 4.csv', sha256: 'abc', kind: 'csv', headings: ['find_number', 'material'] })
+      await writes.imports.reject(batch, [7, 3, 9].map((row) => ({ row, line: null, cells: ['', 'iron'], problems: [unnamed(row)] })))
+      await writes.imports.finish(batch, { recordsRead: 6, recordsAdded: 6, recordsAlreadyThere: 0, rowsRejected: 3, problems: 3 })
       return batch
     })
     const rows = value(await opened.store.read(async (reads) => given(await reads.imports.rejected(importId, 3, 9))))
     expect(rows.map(({ row }) => row)).toEqual([7, 9])
-    expect(rows[0]).toEqual({ row: 7, cells: ['', 'iron'], problems: [{ code: 'x' }] })
+    expect(rows[0]).toEqual({ row: 7, line: null, cells: ['', 'iron'], problems: [unnamed(7)] })
     const batch = value(await opened.store.read(async (reads) => given(await reads.imports.byId(importId))))
-    expect(batch).toMatchObject({ fileName: 'bag 4.csv', recordsAdded: 6, rowsRejected: 3, by: assistant })
+    expect(batch).toMatchObject({ fileName: 'bag 4.csv', headings: ['find_number', 'material'], recordsAdded: 6, rowsRejected: 3, by: assistant })
   })
 
   it('keeps rooms and boxes by name and notices who was faster', async () => {

@@ -51,7 +51,6 @@ const words: Readonly<Record<ProblemCode, Words>> = {
   'stray-quote': () => 'A quotation mark stands within a cell. It was read as part of the text.',
   'too-many-cells': ({ found }) =>
     `The row has more cells than there are headings; ${shown(found)} stands beyond them. A comma inside of a cell needs quotes around the cell.`,
-  'too-few-cells': () => 'The row has fewer cells than there are headings. What is missing was read as empty.',
   'broken-json': ({ found }) => `This is not valid JSON: ${shown(found)}. Mend it and read it again.`,
   'not-an-object': ({ found }) => `A record must be an object with “find_number” and “components”; found ${shown(found)}.`,
   'no-find-number': () => 'The find number is missing. Write it, so that the find can be planned.',

@@ -1,0 +1,82 @@
+import type { Metadata } from 'next'
+import { bagSheet } from '../../../lib/papers/bag-sheet.ts'
+import { doNowLines, findsWords } from '../../../lib/wording/do-now.ts'
+import { UrgencyMark } from '../../_marks/urgency-mark.tsx'
+import { ChooseFinds } from '../../_papers/choose-finds.tsx'
+import { LabelCard } from '../../_papers/label-card.tsx'
+import { SheetHead } from '../../_papers/sheet-head.tsx'
+import { StopsLine } from '../../_papers/stops-line.tsx'
+import paper from '../../_papers/paper.module.css'
+import { asked, type SearchParams } from '../../_server/asked.ts'
+import { servicesHere } from '../../_server/services.ts'
+import { chosenFinds } from '../chosen.ts'
+
+export const metadata: Metadata = { title: 'Bag sheet' }
+
+export default async function BagSheetPage({ searchParams }: { readonly searchParams: SearchParams }) {
+  const words = await asked(searchParams)
+  const services = await servicesHere()
+  const { project, bag, total } = await chosenFinds(words)
+  const sheet = bagSheet(bag, services.knowledge)
+  return (
+    <>
+      <SheetHead name="Bag sheet" project={project} today={services.today()} finds={bag.length} total={total} />
+      <ChooseFinds words={words} />
+      {bag.length === 0 && <p>Say which finds the bag holds: by context, by box, or from a find’s own page.</p>}
+      <StopsLine stops={sheet.now.stops.map(({ caution, finds }) => ({ about: findsWords(finds), text: caution.text, who: caution.who }))} />
+      {bag.length > 0 && (
+        <>
+          {sheet.contexts.length > 0 && <p>{`Context ${sheet.contexts.join(', ')}`}</p>}
+          <dl className="stack">
+            {doNowLines(sheet.now, services.knowledge).map(({ key, name, says }) => (
+              <div key={key}>
+                <dt>
+                  <strong>{name}</strong>
+                </dt>
+                <dd>{says}</dd>
+              </div>
+            ))}
+          </dl>
+          <div className="scroll" tabIndex={0} role="region" aria-label="Finds of the bag">
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">Find</th>
+                  <th scope="col">How soon</th>
+                  <th scope="col">Keep</th>
+                  <th scope="col">Do, in order</th>
+                </tr>
+              </thead>
+              <tbody>
+                {sheet.lines.map((line) => (
+                  <tr key={line.find}>
+                    <th scope="row">{line.words}</th>
+                    <td>
+                      <UrgencyMark urgency={line.urgency} />
+                    </td>
+                    <td>{[line.keep, line.packing].filter((text) => text !== '').join(' ')}</td>
+                    <td>
+                      <ol>
+                        {line.steps.map(({ text, by }) => (
+                          <li key={text}>{`${text} (${by})`}</li>
+                        ))}
+                      </ol>
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+          <section className={paper.labelsPage} aria-labelledby="labels">
+            <h2 id="labels">Labels</h2>
+            <ul className={paper.labels}>
+              {sheet.labels.map((label) => (
+                <LabelCard key={`${label.site} ${label.find}`} label={label} invented={project?.invented === true} />
+              ))}
+            </ul>
+          </section>
+        </>
+      )}
+    </>
+  )
+}

@@ -70,8 +70,8 @@ const sentences: Sentences = {
     wants.length === 0
       ? `Rules of this decision take no level; leave out "${found}".`
       : `Rules of this decision take the level ${either(wants)}${found === null ? '' : `, not ${found}`}.`,
-  'known-better': ({ of, id, known, claimed }) =>
-    `This is marked ${claimed}, but the ${of} ${id} is known as ${known}: a mark is never raised on the way.`,
+  'known-better': ({ work, known, claimed }) =>
+    `This is marked ${claimed}, but the work ${work} is known as ${known}: a mark is never raised on the way.`,
   'standing-place': ({ work }) => `${work} never has a place; write place: null.`,
   'override-self': ({ rule }) => `The rule ${rule} overrides itself; leave that out.`,
   cycle: ({ ids }) =>

@@ -19,7 +19,7 @@ function contentFiles(root: string): string[] {
  * that nothing has to be read to know that nothing changed.
  */
 export function contentStamp(root: string): string {
-  const code = ['knowledge', 'record'].flatMap((room) => filesBelow(root, path.join('lib', room), '.ts'))
+  const code = ['base', 'knowledge', 'record'].flatMap((room) => filesBelow(root, path.join('lib', room), '.ts'))
   return [...contentFiles(root), ...code]
     .map((file) => {
       const { size, mtimeMs } = statSync(path.join(root, file))

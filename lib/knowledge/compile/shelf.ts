@@ -57,12 +57,7 @@ function checkKnown(source: Omit<SourceRef, 'says'>, place: Place, shelf: Shelf)
   const standing = work.id === 'common-practice' || work.id === 'house-rule'
   const differs = standing !== (source.known === 'common-practice')
   if (differs || rank[source.known] < rank[work.known]) {
-    shelf.report.add('known-better', place, {
-      of: 'work',
-      id: work.id,
-      known: work.known,
-      claimed: source.known,
-    })
+    shelf.report.add('known-better', place, { work: work.id, known: work.known, claimed: source.known })
   }
   if (standing && source.place !== null) shelf.report.add('standing-place', place, { work: work.id })
 }

@@ -18,8 +18,7 @@ export interface FlawAbout {
   'then-form': { readonly decision: string; readonly wants: string; readonly found: string }
   'level-form': { readonly wants: readonly string[]; readonly found: string | null }
   'known-better': {
-    readonly of: 'work' | 'figure'
-    readonly id: string
+    readonly work: string
     readonly known: string
     readonly claimed: string
   }

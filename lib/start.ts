@@ -8,12 +8,17 @@ import { storeOver } from './database/store.ts'
 import type { Knowledge } from './knowledge/knowledge.ts'
 import { knowledgeFrom } from './knowledge/load.ts'
 import { addRecords } from './services/add-records.ts'
+import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
+import { importFile } from './services/import-file.ts'
 import { keepContacts, sitePeople } from './services/keep-contacts.ts'
+import { keepBox, keepPlaces, listPlaces } from './services/keep-places.ts'
 import { bandsNeeded, listFinds } from './services/list-finds.ts'
+import { loadDemo } from './services/load-demo.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
 import type { World } from './services/ports.ts'
 import { latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
+import { listImports, rejectedRows } from './services/rejected-rows.ts'
 import { showFind } from './services/show-find.ts'
 import { startPage } from './services/start-page.ts'
 
@@ -48,8 +53,9 @@ export async function migrateData(where: Where): Promise<readonly string[]> {
 }
 
 const services = {
-  addRecords, bandsNeeded, exportRecords, keepContacts, latestChanges, listFinds, listPeople, listProjects, planFinds,
-  planRecord, showFind, sitePeople, startPage, startProject,
+  addRecords, bandsNeeded, exportFile, exportRecords, importFile, keepBox, keepContacts, keepPlaces, latestChanges,
+  listFinds, listImports, listPeople, listPlaces, listProjects, loadDemo, planFinds, planRecord, rejectedRows, showFind,
+  sitePeople, startPage, startProject,
 } as const
 
 type Bound<Service> = Service extends (world: World, ...given: infer Given) => infer Result

@@ -10,7 +10,7 @@ export interface Step {
   readonly run: (db: Kysely<Tables>) => Promise<void>
 }
 
-type ColumnType = 'text' | 'bigint' | 'double precision'
+type ColumnType = 'text' | 'bigint'
 
 /** `?` marks a column that may be empty. */
 type Columns = Readonly<Record<string, ColumnType | `${ColumnType}?`>>
@@ -73,19 +73,12 @@ export const steps: readonly Step[] = [
     unique: ['site_id', 'kind'],
   }),
   table('room', {
-    columns: {
-      project_id: 'text',
-      name: 'text',
-      rh_low: 'double precision?',
-      rh_high: 'double precision?',
-      t_low: 'double precision?',
-      t_high: 'double precision?',
-    },
+    columns: { project_id: 'text', name: 'text', given: 'text' },
     refers: { project_id: 'project' },
     unique: ['project_id', 'name'],
   }),
   table('box', {
-    columns: { project_id: 'text', name: 'text', room: 'text', detail: 'text' },
+    columns: { project_id: 'text', name: 'text', given: 'text' },
     refers: { project_id: 'project' },
     unique: ['project_id', 'name'],
   }),

@@ -40,21 +40,11 @@ export interface DeviceRow extends Row {
   name: string
 }
 
-export interface RoomRow extends Row {
+/** A room or a box of the store: known by its name, all else as JSON under the names of the contract. */
+export interface PlaceRow extends Row {
   project_id: string
   name: string
-  rh_low: number | null
-  rh_high: number | null
-  t_low: number | null
-  t_high: number | null
-}
-
-export interface BoxRow extends Row {
-  project_id: string
-  name: string
-  room: string
-  /** The further columns of the store's table, as JSON under the names of the contract. */
-  detail: string
+  given: string
 }
 
 export interface FindRow extends Row {
@@ -151,8 +141,8 @@ export interface Tables {
   contact: ContactRow
   person: PersonRow
   device: DeviceRow
-  room: RoomRow
-  box: BoxRow
+  room: PlaceRow
+  box: PlaceRow
   find: FindRow
   condition_record: ConditionRecordRow
   plan: PlanRow

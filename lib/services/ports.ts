@@ -1,7 +1,8 @@
 import type { IsoDate } from '../base/calendar.ts'
 import type { Outcome } from '../base/outcome.ts'
 import type { Plan } from '../engine/plan.ts'
-import type { Contact, Knowledge } from '../knowledge/knowledge.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import type { BoxGiven, RoomGiven } from '../record/places.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import type { UnreadableRow } from '../tables/read-file.ts'
 import type { BandCount, FindQuery, UrgencyCount } from './find-query.ts'
@@ -9,7 +10,7 @@ import type {
   Actor, Change, Find, ImportBatch, KeptPlan, KeptRecord, Person, Project, Site, SiteContact,
 } from './kept.ts'
 import type { Standing } from './standing.ts'
-import type { Box, BoxDetail, Room } from './store-tables.ts'
+import type { Box, Room, ToKeep } from './places.ts'
 import type { Answer, Trouble } from '../base/trouble.ts'
 
 /** What services ask of the outside. lib/database answers it; lib/start.ts joins the two. */
@@ -120,14 +121,12 @@ export interface Writes extends Reads {
     readonly reject: (importId: string, rows: readonly UnreadableRow[]) => Promise<void>
     readonly finish: (importId: string, counts: ImportCounts) => Promise<void>
   }
-  readonly rooms: Reads['rooms'] & { readonly keep: (projectId: string, rooms: readonly RoomToKeep[]) => Promise<readonly Written[]> }
-  readonly boxes: Reads['boxes'] & { readonly keep: (projectId: string, boxes: readonly BoxToKeep[]) => Promise<readonly Written[]> }
+  readonly rooms: Reads['rooms'] & { readonly keep: (projectId: string, rooms: readonly ToKeep<RoomGiven>[]) => Promise<readonly Written[]> }
+  readonly boxes: Reads['boxes'] & { readonly keep: (projectId: string, boxes: readonly ToKeep<BoxGiven>[]) => Promise<readonly Written[]> }
 }
 
 export type ImportBegun = Pick<ImportBatch, 'projectId' | 'fileName' | 'sha256' | 'kind' | 'headings'>
 export type ImportCounts = Pick<ImportBatch, 'recordsRead' | 'recordsAdded' | 'recordsAlreadyThere' | 'rowsRejected' | 'problems'>
 
-/** `version` null: new, or the newest whatever it is (a whole table read in); a number: the version it was read at. */
-export type ContactToKeep = { readonly kind: Contact; readonly name: string; readonly reach: string; readonly version: number | null }
-export type RoomToKeep = Pick<Room, 'name' | 'rhPercent' | 'temperatureC'> & { readonly version: number | null }
-export type BoxToKeep = { readonly name: string; readonly room: string; readonly detail: BoxDetail; readonly version: number | null }
+/** `version` as of `ToKeep`. */
+export type ContactToKeep = Pick<SiteContact, 'kind' | 'name' | 'reach'> & { readonly version: number | null }

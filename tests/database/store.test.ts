@@ -201,17 +201,17 @@ describe.each(engines)('the store on %s', (engine) => {
 
   it('keeps rooms and boxes by name and notices who was faster', async () => {
     const { id } = await project('Places')
-    const rooms = [{ name: 'Cold', rhPercent: { low: 35, high: 42.5 }, temperatureC: { low: null, high: 18 }, version: null }]
+    const rooms = [{ given: { room: 'Cold', rh_low: 35, rh_high: 42.5 }, version: null }]
     await write((writes) => writes.rooms.keep(id, rooms))
     await write((writes) => writes.rooms.keep(id, rooms))
-    const box = { name: 'B1', room: 'Cold', detail: { volume_l: 10.5, gel_kg: 1 }, version: null }
+    const box = { given: { box: 'B1', room: 'Cold', volume_l: 10.5 }, version: null }
     await write((writes) => writes.boxes.keep(id, [box]))
     const [late] = await write((writes) => writes.boxes.keep(id, [{ ...box, version: 9 }]))
     expect(late).toMatchObject({ ok: false, problems: { kind: 'changed-meanwhile', what: 'box' } })
     const [room] = value(await opened.store.read(async (reads) => given(await reads.rooms.ofProject(id))))
-    expect(room).toMatchObject({ name: 'Cold', rhPercent: { low: 35, high: 42.5 }, temperatureC: { low: null, high: 18 }, version: 2 })
+    expect(room).toMatchObject({ given: { room: 'Cold', rh_low: 35, rh_high: 42.5 }, version: 2 })
     const [kept] = value(await opened.store.read(async (reads) => given(await reads.boxes.ofProject(id))))
-    expect(kept).toMatchObject({ name: 'B1', room: 'Cold', detail: { volume_l: 10.5, gel_kg: 1 }, version: 1 })
+    expect(kept).toMatchObject({ given: { box: 'B1', room: 'Cold', volume_l: 10.5 }, version: 1 })
   })
 
   it('leaves one line in the trail for each transaction, with who, role, device and what', async () => {

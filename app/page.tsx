@@ -1,7 +1,7 @@
-import Link from 'next/link'
 import { Invented } from './_marks/invented.tsx'
 import { BenchToday, IntakeToday, StoreToday } from './_start/places-today.tsx'
 import { Empty } from './_start/empty.tsx'
+import { LoadDemo } from './_start/load-demo.tsx'
 import { ProjectChooser } from './_start/project-chooser.tsx'
 import { StopsToday } from './_start/stops-today.tsx'
 import style from './_start/start.module.css'
@@ -35,9 +35,7 @@ export default async function StartPage() {
       </div>
       {all.length > 1 && <ProjectChooser projects={all} chosen={chosen.id} />}
       {!all.some(({ invented }) => invented) && (
-        <p className="soft small">
-          To try things out, <Link href="/demo">load the invented demo</Link>; it stands beside your finds and is marked.
-        </p>
+        <LoadDemo known={person !== null} />
       )}
     </>
   )

@@ -2,7 +2,7 @@ import { useCallback, useMemo } from 'react'
 import type { ReadRow } from '../../../lib/field/rows.ts'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
 import { fields, type FieldName } from '../../../lib/record/fields.ts'
-import { problemWords } from '../../../lib/wording/problems.ts'
+import { problemAdvice } from '../../../lib/wording/problems.ts'
 import { fieldLabel } from '../../../lib/wording/fact.ts'
 
 /** Words for the grid: headings, cells shown by label, and what is wrong with a cell. */
@@ -44,7 +44,7 @@ function flawsIn({ problems }: ReadRow): ReadonlyMap<FieldName, string> | null {
   for (const problem of problems) {
     if (problem.severity !== 'problem' || problem.field === null || !Object.hasOwn(fields, problem.field)) continue
     const field = problem.field as FieldName
-    found.set(field, [found.get(field), problemWords(problem)].filter(Boolean).join(' '))
+    found.set(field, [found.get(field), problemAdvice(problem)].filter(Boolean).join(' '))
   }
   return found.size === 0 ? null : found
 }

@@ -1,0 +1,34 @@
+'use client'
+
+import { useEffect } from 'react'
+
+interface Props {
+  readonly error: Error & { readonly digest?: string }
+  readonly reset: () => void
+}
+
+/** Something of ours broke: said plainly, with what to try and what to tell. */
+export default function Fault({ error, reset }: Props) {
+  useEffect(() => {
+    document.title = 'Error · Quietmetal'
+  }, [])
+  return (
+    <div className="stack" role="alert">
+      <h1>This page could not be made</h1>
+      <p className="measure">
+        The fault is ours, not yours. What was kept before is still kept, and what you typed in Intake is on this device. Try
+        again; if it happens twice, tell whoever looks after this machine the number below.
+      </p>
+      {error.digest !== undefined && (
+        <p>
+          Number: <code>{error.digest}</code>
+        </p>
+      )}
+      <div>
+        <button className="button first" type="button" onClick={reset}>
+          Try again
+        </button>
+      </div>
+    </div>
+  )
+}

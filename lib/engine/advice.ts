@@ -33,7 +33,7 @@ export function cautionsOf(
   contacts: Contacts,
 ): readonly Caution[] {
   const said = saidOf(reasoning, 'cautions')
-  const level = (spoken: Spoken) =>
+  const level = (spoken: Pick<Spoken, 'rule'>) =>
     spoken.rule.level === 'stop' || spoken.rule.level === 'warn' ? spoken.rule.level : 'note'
   const loud = said
     .filter((spoken) => level(spoken) !== 'note')
@@ -85,15 +85,16 @@ export function stepsOf(reasoning: Reasoning, asOf: IsoDate, stopped: boolean): 
  */
 export function requestsOf(reasoning: Reasoning, knowledge: Knowledge, stopped: boolean): readonly Request[] {
   if (stopped) return []
-  const lines = mergeByCode(saidOf(reasoning, 'requests'))
+  const said = saidOf(reasoning, 'requests')
+  const lines = mergeByCode(said)
   const place = (code: string) => knowledge.methods[code]?.order ?? Number.MAX_SAFE_INTEGER
   const ordered = lines.toSorted(
     (a, b) => place(a.statement.code) - place(b.statement.code) || byWeight(a, b),
   )
-  const said = new Map(saidOf(reasoning, 'requests').map(({ rule, statement }) => [statement.rule, rule]))
+  const rules = new Map(said.map(({ rule, id }) => [id, rule]))
   const questions = (statement: Statement) =>
     [statement, ...statement.also].flatMap(({ rule }) => {
-      const then = said.get(rule)?.then
+      const then = rules.get(rule)?.then
       return then?.kind === 'say' && then.request ? [then.request.question] : []
     })
   return foldBeyond(

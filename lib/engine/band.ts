@@ -5,8 +5,6 @@ import type { Spoken } from './statement.ts'
 /** Humidity bands [% RH], reconciled in the open: limits are joined first, then as many preferences as still fit. */
 export const anyHumidity: Band = { min: 0, max: 100 }
 
-const meets = (band: Band) => band.min <= band.max
-
 /** Narrowest band [% RH] a preference may leave: ours, for no box and no indicator holds a single figure. */
 const leastRoom = 5
 const leavesRoom = (band: Band) => band.max - band.min >= leastRoom
@@ -19,17 +17,26 @@ function bandOf(then: Effect): Band {
 const strengths = { must: 0, should: 1, consider: 2 } as const
 
 /** What holds one part in, and what it would rather have: every limit joined, the preferences that fit them. */
-export function componentBand(component: string, said: readonly Spoken[]): ComponentBand {
+export interface PartBand {
+  readonly component: string
+  readonly limit: Band
+  readonly preference: Band | null
+  readonly said: readonly Spoken[]
+}
+
+const heed = (limit: Band, wishes: readonly Band[]) =>
+  wishes.reduce((kept, wish) => (leavesRoom(join(kept, wish)) ? join(kept, wish) : kept), limit)
+
+export function partBand(component: string, said: readonly Spoken[]): PartBand {
   const limits = said.filter(({ rule }) => rule.level === 'limit')
   const limit = limits.map(({ rule }) => bandOf(rule.then)).reduce(join, anyHumidity)
-  const wished = preferences(said)
-  const preference = wished.reduce((band, wish) => (leavesRoom(join(band, wish)) ? join(band, wish) : band), limit)
-  return {
-    component,
-    limit,
-    preference: wished.length === 0 ? null : preference,
-    basis: said.map(({ statement }) => statement),
-  }
+  const wishes = preferences(said)
+  return { component, limit, preference: wishes.length === 0 ? null : heed(limit, wishes), said }
+}
+
+/** The same as the plan shows it, with the statements it rests on. */
+export function componentBand({ component, limit, preference, said }: PartBand): ComponentBand {
+  return { component, limit, preference, basis: said.map(({ statement }) => statement) }
 }
 
 /** Preferences, strongest first; among equals the wider first, so that more of them fit. */
@@ -52,19 +59,18 @@ export interface Reconciled {
   readonly conflict: Omit<Conflict, 'waysOut'> | null
 }
 
-/** The band the whole find can be kept in, or who disagrees and by how much. No number is issued for a conflict. */
-export function reconcile(parts: readonly ComponentBand[], said: readonly (readonly Spoken[])[]): Reconciled {
+/**
+ * The band the whole find can be kept in, or who disagrees and by how much. Limits that only touch leave no humidity that a
+ * box can hold, so they conflict too, with no gap. No number is issued for a conflict.
+ */
+export function reconcile(parts: readonly PartBand[]): Reconciled {
   const limit = parts.map((part) => part.limit).reduce(join, anyHumidity)
-  if (!meets(limit)) {
-    const between = parts.filter((part) =>
-      parts.some((other) => part.limit.min > other.limit.max || part.limit.max < other.limit.min),
-    )
-    const gapPercent = Math.round((limit.min - limit.max) * 100) / 100
-    return { band: null, conflict: { between: between.map((part) => part.component), gapPercent } }
+  if (limit.min < limit.max) {
+    return { band: heed(limit, preferences(parts.flatMap(({ said }) => said))), conflict: null }
   }
-  const band = preferences(said.flat()).reduce(
-    (kept, wish) => (leavesRoom(join(kept, wish)) ? join(kept, wish) : kept),
-    limit,
+  const between = parts.filter(({ limit: { min, max } }) =>
+    parts.some((other) => min >= other.limit.max || max <= other.limit.min),
   )
-  return { band, conflict: null }
+  const gapPercent = Math.round((limit.min - limit.max) * 100) / 100
+  return { band: null, conflict: { between: between.map((part) => part.component), gapPercent } }
 }

@@ -11,31 +11,34 @@ const certainties: Readonly<Record<Certainty, number>> = {
   opinion: 3,
 }
 
+type Weighed = Pick<Spoken, 'rule' | 'id'>
+
 /** Strongest first; among equals the layout order of the rule, then its id, so that nothing depends on file order. */
-export function byWeight(a: Spoken, b: Spoken): number {
+export function byWeight(a: Weighed, b: Weighed): number {
   return (
     strengths[a.rule.strength] - strengths[b.rule.strength] ||
     a.rule.order - b.rule.order ||
     certainties[a.rule.certainty] - certainties[b.rule.certainty] ||
-    (a.statement.rule < b.statement.rule ? -1 : 1)
+    (a.id < b.id ? -1 : 1)
   )
 }
 
 export interface Folded {
   readonly rule: Rule
+  readonly id: string
   readonly statement: Statement
 }
 
 /** One line a code: the weightiest speaks, the others stand under it. */
 export function mergeByCode(said: readonly Spoken[]): readonly Folded[] {
   const lines = new Map<string, Folded>()
-  for (const { rule, statement } of said.toSorted(byWeight)) {
+  for (const { rule, id, statement } of said.toSorted(byWeight)) {
     const line = lines.get(statement.code)
-    if (!line) lines.set(statement.code, { rule, statement })
+    if (!line) lines.set(statement.code, { rule, id, statement })
     else {
       const components = [...new Set([...line.statement.components, ...statement.components])]
       const also = [...line.statement.also, statement]
-      lines.set(statement.code, { rule: line.rule, statement: { ...line.statement, components, also } })
+      lines.set(statement.code, { ...line, statement: { ...line.statement, components, also } })
     }
   }
   return [...lines.values()]

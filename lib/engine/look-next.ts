@@ -1,10 +1,10 @@
 import type { FieldWords, Knowledge } from '../knowledge/knowledge.ts'
 import { fields, type FieldName } from '../record/fields.ts'
 import { stated, type Fact, type RecordFacts } from '../record/fact.ts'
-import type { LookNext, Plan, Statement } from './plan.ts'
+import type { LookNext, Plan } from './plan.ts'
 import { indexesOf, reasonAgain, type Reasoning } from './reasoning.ts'
-import { objectionsOf } from './advice.ts'
-import { saidOf, storageOf, valueOf } from './storage.ts'
+import type { Spoken } from './statement.ts'
+import { humidityOf, keepOf, saidOf, takenOf } from './storage.ts'
 
 /**
  * What to look at next, computed, not listed: every absent fact a person can look for is tried with each answer that the
@@ -18,18 +18,17 @@ interface Pressing {
   readonly objections: ReadonlySet<string>
 }
 
-const codes = (statements: readonly Statement[]) => new Set(statements.map(({ rule }) => rule))
+const ids = (said: readonly Spoken[]) => new Set(said.map(({ id }) => id))
 
 function pressing(reasoning: Reasoning): Pressing {
-  const storage = storageOf(reasoning)
-  const urgency = [...reasoning.conclusions.values()].find(({ index }) => index.decision.fills === 'urgency')
-  const stops = saidOf(reasoning, 'cautions').filter(({ rule }) => rule.level === 'stop')
+  const { band } = humidityOf(reasoning)
+  const keep = keepOf(reasoning)
   return {
-    band: storage.rhPercent === null ? null : [storage.rhPercent.min, storage.rhPercent.max],
-    keep: storage.keep,
-    urgency: urgency ? urgency.index.decision.answers.indexOf(valueOf(reasoning, 'urgency').taken ?? '') : 0,
-    stops: codes(stops.map(({ statement }) => statement)),
-    objections: codes(objectionsOf(reasoning)),
+    band: band === null || keep === 'wet' ? null : [band.min, band.max],
+    keep,
+    urgency: takenOf(reasoning, 'urgency').rank,
+    stops: ids(saidOf(reasoning, 'cautions').filter(({ rule }) => rule.level === 'stop')),
+    objections: ids(saidOf(reasoning, 'objections')),
   }
 }
 
@@ -133,9 +132,8 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
     const settles = new Set<string>()
     let score = 0
     for (const { fact, weight } of trials) {
-      const after = pressing(
-        reasonAgain(reasoning, withFact(reasoning.facts, part, words.id, fact), words.id),
-      )
+      const facts = withFact(reasoning.facts, part, words.id, fact)
+      const after = pressing(reasonAgain(reasoning, facts, words.id, knowledge))
       for (const [axis, change] of Object.entries(moved(before, after)) as [keyof typeof weights, number][]) {
         if (change === 0) continue
         settles.add(names[axis])

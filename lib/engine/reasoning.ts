@@ -1,32 +1,59 @@
-import type { Cell, Decision, Knowledge } from '../knowledge/knowledge.ts'
+import type { Cell, Decision, Fills, Knowledge } from '../knowledge/knowledge.ts'
 import type { Fact, RecordFacts } from '../record/fact.ts'
 import { decide, type Decided } from './decide.ts'
 import { cellHolds, type Lookup } from './match.ts'
 import { indexRules, type RuleIndex } from './rule-index.ts'
+
+/** What later decisions read of a decided one: the answer the plan takes, and every answer still possible. */
+export interface Derived {
+  readonly taken: Fact | undefined
+  readonly possible: Fact | undefined
+}
 
 /** One decision decided: once for the find, or once for each of its parts. */
 export interface Conclusion {
   readonly index: RuleIndex
   readonly find: Decided | null
   readonly components: readonly Decided[]
+  /** As a fact: of the find, or of each part. */
+  readonly derived: readonly Derived[]
+  /** As a fact of the whole find: what any part has. */
+  readonly overall: Derived
 }
 
 /** Every decision decided for one record, by decision id, and the facts it rests on. */
 export interface Reasoning {
   readonly facts: RecordFacts
   readonly conclusions: ReadonlyMap<string, Conclusion>
+  /** Recorded facts of parts, looked at over the whole find; filled as they are asked for. */
+  readonly overParts: Map<string, Fact | undefined>
+  /** Decisions by the part of the plan they fill, in dependency order. */
+  readonly filling: ReadonlyMap<Fills, readonly string[]>
 }
 
-const indexes = new WeakMap<Knowledge, readonly RuleIndex[]>()
+interface Indexed {
+  readonly indexes: readonly RuleIndex[]
+  /** Decisions that later ones read. */
+  readonly read: ReadonlySet<string>
+  readonly filling: Reasoning['filling']
+}
+
+const built = new WeakMap<Knowledge, Indexed>()
+
+function indexed(knowledge: Knowledge): Indexed {
+  const known = built.get(knowledge)
+  if (known) return known
+  const read = new Set(knowledge.decisions.flatMap(({ facts }) => facts))
+  const filling = new Map<Fills, string[]>()
+  for (const { fills, id } of knowledge.decisions)
+    if (fills) filling.set(fills, [...(filling.get(fills) ?? []), id])
+  const fresh = { indexes: knowledge.decisions.map(indexRules), read, filling }
+  built.set(knowledge, fresh)
+  return fresh
+}
 
 /** The decisions' indexes in dependency order, built once for each knowledge. */
-export function indexesOf(knowledge: Knowledge): readonly RuleIndex[] {
-  const known = indexes.get(knowledge)
-  if (known) return known
-  const built = knowledge.decisions.map(indexRules)
-  indexes.set(knowledge, built)
-  return built
-}
+export const indexesOf = (knowledge: Knowledge): readonly RuleIndex[] => indexed(knowledge).indexes
 
 /** Whether a rule that cannot be told speaks: it must have been called for by something recorded. */
 export function speaks(decision: Decision, cells: readonly Cell[], lookup: Lookup): boolean {
@@ -35,24 +62,28 @@ export function speaks(decision: Decision, cells: readonly Cell[], lookup: Looku
   return calls.length > 0 && calls.every((cell) => cellHolds(cell, lookup(cell.fact)) === 'yes')
 }
 
+const nothing: Derived = { taken: undefined, possible: undefined }
+
 /**
- * What later decisions read of a decided one. Only a protective reader of a protective decision sees what is still
- * possible: a silent decision stands as it was taken, or a test that nobody made would speak through its readers.
+ * Only a protective decision hands on what is still possible: a silent one stands as it was taken, or a test that nobody
+ * made would speak through its readers.
  */
-function asFact(index: RuleIndex, decided: Decided, readerProtective: boolean): Fact | undefined {
+function derive(index: RuleIndex, decided: Decided): Derived {
   const { decision } = index
-  const protective = readerProtective && decision.absent === 'protective'
+  const protective = decision.absent === 'protective'
   if (decision.policy === 'collect') {
     const codes = (rules: readonly number[]) =>
       rules.flatMap((rule) => {
         const then = decision.rules[rule]!.then
         return then.kind === 'say' ? [then.code] : []
       })
-    return { has: codes(decided.holding), may: protective ? codes(decided.open) : [], said: 'derived' }
+    const taken: Fact = { has: codes(decided.holding), may: [], said: 'derived' }
+    return { taken, possible: protective ? { ...taken, may: codes(decided.open) } : taken }
   }
-  if (decided.taken === null) return undefined
-  if (!protective || decided.possible.length < 2) return { has: [decided.taken], may: [], said: 'derived' }
-  return { has: [], may: decided.possible, one: true, said: 'derived' }
+  if (decided.taken === null) return nothing
+  const taken: Fact = { has: [decided.taken], may: [], said: 'derived' }
+  if (!protective || decided.possible.length < 2) return { taken, possible: taken }
+  return { taken, possible: { has: [], may: decided.possible, one: true, said: 'derived' } }
 }
 
 /** One fact over all parts: what any part has; open where a part's fact is open. */
@@ -71,38 +102,54 @@ function overParts(facts: readonly (Fact | undefined)[]): Fact | undefined {
     : { has, may, said }
 }
 
-/** Looks a fact up for the find (`part` null) or for one part; recorded facts first, then what was decided before. */
+/** Looks a fact up for the find (`part` null) or for one part; what was decided before first, then recorded facts. */
 export function lookupIn(reasoning: Reasoning, part: number | null, protective: boolean): Lookup {
-  const { facts, conclusions } = reasoning
-  const ofPart = (fact: string, at: number) => {
-    const conclusion = conclusions.get(fact)
-    if (conclusion?.find === null) return asFact(conclusion.index, conclusion.components[at]!, protective)
-    return facts.components[at]!.facts[fact]
+  const { facts, conclusions, overParts: seen } = reasoning
+  const side = protective ? 'possible' : 'taken'
+  if (part !== null) {
+    const own = facts.components[part]!.facts
+    return (fact) => {
+      const conclusion = conclusions.get(fact)
+      if (conclusion) return (conclusion.find ? conclusion.derived[0]! : conclusion.derived[part]!)[side]
+      return own[fact] ?? facts.find[fact]
+    }
   }
   return (fact) => {
     const conclusion = conclusions.get(fact)
-    if (conclusion?.find) return asFact(conclusion.index, conclusion.find, protective)
-    if (part !== null) return ofPart(fact, part) ?? facts.find[fact]
-    return facts.find[fact] ?? overParts(facts.components.map((_, at) => ofPart(fact, at)))
+    if (conclusion) return conclusion.overall[side]
+    const recorded = facts.find[fact]
+    if (recorded) return recorded
+    if (!seen.has(fact)) seen.set(fact, overParts(facts.components.map((one) => one.facts[fact])))
+    return seen.get(fact)
   }
 }
 
-function conclude(index: RuleIndex, reasoning: Reasoning): Conclusion {
+function conclude(index: RuleIndex, reasoning: Reasoning, isRead: boolean): Conclusion {
   const protective = index.decision.absent === 'protective'
   if (index.decision.each === 'find') {
-    return { index, find: decide(index, lookupIn(reasoning, null, protective)), components: [] }
+    const find = decide(index, lookupIn(reasoning, null, protective))
+    const derived = isRead ? derive(index, find) : nothing
+    return { index, find, components: [], derived: [derived], overall: derived }
   }
   const components = reasoning.facts.components.map((_, part) =>
     decide(index, lookupIn(reasoning, part, protective)),
   )
-  return { index, find: null, components }
+  if (!isRead) return { index, find: null, components, derived: [], overall: nothing }
+  const derived = components.map((decided) => derive(index, decided))
+  const overall = {
+    taken: overParts(derived.map(({ taken }) => taken)),
+    possible: overParts(derived.map(({ possible }) => possible)),
+  }
+  return { index, find: null, components, derived, overall }
 }
 
 /** Decides every decision of the knowledge over one record's facts. Pure and deterministic. */
 export function reason(facts: RecordFacts, knowledge: Knowledge): Reasoning {
+  const { indexes, read, filling } = indexed(knowledge)
   const conclusions = new Map<string, Conclusion>()
-  const reasoning = { facts, conclusions }
-  for (const index of indexesOf(knowledge)) conclusions.set(index.decision.id, conclude(index, reasoning))
+  const reasoning = { facts, conclusions, overParts: new Map<string, Fact | undefined>(), filling }
+  for (const index of indexes)
+    conclusions.set(index.decision.id, conclude(index, reasoning, read.has(index.decision.id)))
   return reasoning
 }
 
@@ -121,16 +168,22 @@ const sameConclusion = (a: Conclusion, b: Conclusion) =>
   (a.find === null || b.find === null ? a.find === b.find : sameDecided(a.find, b.find))
 
 /** Decides again only what reads `changed`, and what reads an answer that came out differently. */
-export function reasonAgain(before: Reasoning, facts: RecordFacts, changed: string): Reasoning {
+export function reasonAgain(
+  before: Reasoning,
+  facts: RecordFacts,
+  changed: string,
+  knowledge: Knowledge,
+): Reasoning {
+  const { read, filling } = indexed(knowledge)
   const conclusions = new Map<string, Conclusion>()
-  const reasoning = { facts, conclusions }
+  const reasoning = { facts, conclusions, overParts: new Map<string, Fact | undefined>(), filling }
   const moved = new Set([changed])
   for (const [id, conclusion] of before.conclusions) {
     if (!conclusion.index.decision.facts.some((fact) => moved.has(fact))) {
       conclusions.set(id, conclusion)
       continue
     }
-    const again = conclude(conclusion.index, reasoning)
+    const again = conclude(conclusion.index, reasoning, read.has(id))
     conclusions.set(id, again)
     if (!sameConclusion(conclusion, again)) moved.add(id)
   }

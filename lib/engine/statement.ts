@@ -3,9 +3,12 @@ import type { Fact } from '../record/fact.ts'
 import type { Statement, UsedFact } from './plan.ts'
 import { lookupIn, speaks, type Conclusion, type Reasoning } from './reasoning.ts'
 
-/** A rule that spoke: where, and whether only because an absent fact was taken on its protective side. */
+/** A rule that spoke, and its statement, made when it is first asked for. */
 export interface Spoken {
   readonly rule: Rule
+  /** `decision/rule`, as the plan traces it. */
+  readonly id: string
+  readonly code: string
   readonly statement: Statement
 }
 
@@ -50,29 +53,39 @@ function usedFacts(rule: Rule, reasoning: Reasoning, part: number | null, protec
   return rule.when.map((cell) => ({ fact: cell.fact, component, ...shown(lookup(cell.fact)) }))
 }
 
+/** Sources as the plan prints them, once a rule. */
+const printed = new WeakMap<Rule, Statement['sources']>()
+
+function sourcesOf(rule: Rule): Statement['sources'] {
+  const known = printed.get(rule)
+  if (known) return known
+  const fresh = rule.sources
+    .filter((source) => source.says === 'supports')
+    .map(({ work, place, known: how }) => ({ work, place, known: how }))
+  printed.set(rule, fresh)
+  return fresh
+}
+
 /** One statement for a rule and the parts it speaks for, with everything needed to defend it. */
-export function statementOf(
-  conclusion: Conclusion,
-  rule: Rule,
+function statementOf(
+  spoken: Omit<Spoken, 'statement'>,
   heard: readonly Voice[],
   reasoning: Reasoning,
+  protective: boolean,
 ): Statement {
-  const { decision } = conclusion.index
+  const { rule, id, code } = spoken
   const parts = heard.flatMap(({ part }) => part ?? [])
   return {
-    code:
-      rule.then.kind === 'say' ? rule.then.code : rule.then.kind === 'answer' ? rule.then.answer : rule.id,
+    code,
     text: rule.text,
     strength: rule.strength,
     certainty: rule.certainty,
-    rule: `${decision.id}/${rule.id}`,
-    sources: rule.sources
-      .filter((source) => source.says === 'supports')
-      .map(({ work, place, known }) => ({ work, place, known })),
+    rule: id,
+    sources: sourcesOf(rule),
     because: rule.because,
     ...(rule.caution === null ? {} : { caution: rule.caution }),
     components: parts.map((part) => reasoning.facts.components[part]!.name),
-    facts: heard.flatMap(({ part }) => usedFacts(rule, reasoning, part, decision.absent === 'protective')),
+    facts: heard.flatMap(({ part }) => usedFacts(rule, reasoning, part, protective)),
     precautionary: heard.every(({ precautionary }) => precautionary),
     figures: rule.figures,
     ...(rule.contested === null ? {} : { contested: rule.contested }),
@@ -80,26 +93,32 @@ export function statementOf(
   }
 }
 
-/** Everything a conclusion says, one entry a rule, in the order of its rules. */
-export function spoken(conclusion: Conclusion, reasoning: Reasoning): readonly Spoken[] {
-  const { rules } = conclusion.index.decision
-  return [...voices(conclusion, reasoning)]
-    .sort(([a], [b]) => a - b)
-    .map(([number, heard]) => ({
-      rule: rules[number]!,
-      statement: statementOf(conclusion, rules[number]!, heard, reasoning),
-    }))
+function codeOf({ then, id }: Rule): string {
+  return then.kind === 'say' ? then.code : then.kind === 'answer' ? then.answer : id
 }
 
-/** The same for one part alone. */
-export function spokenFor(conclusion: Conclusion, reasoning: Reasoning, part: number): readonly Spoken[] {
+function speak(rule: Rule, heard: readonly Voice[], conclusion: Conclusion, reasoning: Reasoning): Spoken {
+  const { decision } = conclusion.index
+  const spoken = { rule, id: `${decision.id}/${rule.id}`, code: codeOf(rule) }
+  let made: Statement | null = null
+  return {
+    ...spoken,
+    get statement() {
+      made ??= statementOf(spoken, heard, reasoning, decision.absent === 'protective')
+      return made
+    },
+  }
+}
+
+/** Everything a conclusion says, one entry a rule, in the order of its rules; for one part alone where `part` is given. */
+export function spoken(conclusion: Conclusion, reasoning: Reasoning, part?: number): readonly Spoken[] {
   const { rules } = conclusion.index.decision
-  return [...voices(conclusion, reasoning)]
-    .map(([number, heard]) => [number, heard.filter((voice) => voice.part === part)] as const)
-    .filter(([, heard]) => heard.length > 0)
-    .sort(([a], [b]) => a - b)
-    .map(([number, heard]) => ({
-      rule: rules[number]!,
-      statement: statementOf(conclusion, rules[number]!, heard, reasoning),
-    }))
+  const said: Spoken[] = []
+  const heard = voices(conclusion, reasoning)
+  for (const number of [...heard.keys()].sort((a, b) => a - b)) {
+    const here =
+      part === undefined ? heard.get(number)! : heard.get(number)!.filter((voice) => voice.part === part)
+    if (here.length > 0) said.push(speak(rules[number]!, here, conclusion, reasoning))
+  }
+  return said
 }

@@ -1,29 +1,37 @@
 import type { Fills } from '../knowledge/knowledge.ts'
-import { componentBand, reconcile } from './band.ts'
+import { componentBand, partBand, reconcile } from './band.ts'
 import type { Act, Statement, Storage } from './plan.ts'
 import type { Conclusion, Reasoning } from './reasoning.ts'
-import { spoken, spokenFor, type Spoken } from './statement.ts'
+import { spoken, type Spoken } from './statement.ts'
 
 /** The conclusions that fill one part of the plan, in dependency order. */
 export function filling(reasoning: Reasoning, part: Fills): readonly Conclusion[] {
-  return [...reasoning.conclusions.values()].filter(({ index }) => index.decision.fills === part)
+  return reasoning.filling.get(part)?.map((id) => reasoning.conclusions.get(id)!) ?? []
 }
 
 export const saidOf = (reasoning: Reasoning, part: Fills): readonly Spoken[] =>
   filling(reasoning, part).flatMap((conclusion) => spoken(conclusion, reasoning))
 
-/** A value decision's answer, the statements that give it, and whether another was still possible. */
-export function valueOf(reasoning: Reasoning, part: Fills) {
+/** A value decision's answer over the find or its parts, and whether another was still possible. */
+export function takenOf(reasoning: Reasoning, part: Fills) {
   const conclusion = filling(reasoning, part)[0]
-  if (!conclusion) return { taken: null, precautionary: false, basis: [] as readonly Statement[] }
+  if (!conclusion) return { conclusion, taken: null, rank: 0, precautionary: false }
   const each = conclusion.find ? [conclusion.find] : conclusion.components
   const answers = conclusion.index.decision.answers
-  const taken = answers.find((answer) => each.some((decided) => decided.taken === answer)) ?? null
-  const basis = spoken(conclusion, reasoning)
+  const rank = answers.findIndex((answer) => each.some((decided) => decided.taken === answer))
+  const taken = answers[rank] ?? null
+  const precautionary = each.some((decided) => decided.taken === taken && decided.possible.length > 1)
+  return { conclusion, taken, rank, precautionary }
+}
+
+/** The same with the statements that give it. */
+export function valueOf(reasoning: Reasoning, part: Fills) {
+  const { conclusion, taken, precautionary } = takenOf(reasoning, part)
+  const said = conclusion ? spoken(conclusion, reasoning) : []
+  const basis = said
     .filter(({ rule }) => rule.then.kind === 'answer' && rule.then.answer === taken)
     .map(({ statement }) => statement)
-  const precautionary = each.some((decided) => decided.taken === taken && decided.possible.length > 1)
-  return { taken, precautionary, basis }
+  return { taken, precautionary, basis: basis as readonly Statement[] }
 }
 
 function temperature(reasoning: Reasoning): { band: Storage['temperatureC']; basis: readonly Statement[] } {
@@ -61,14 +69,26 @@ function interim(reasoning: Reasoning): Storage['interim'] {
   return { rhPercent: { min: from, max: to }, checkEveryDays, says: holding.statement }
 }
 
-/** How the find is kept: humidity, temperature, light, air, and what to do when the box leaves its band. */
-export function storageOf(reasoning: Reasoning): Storage {
+/** What every part asks of the humidity, and the band they share or the conflict between them. */
+export function humidityOf(reasoning: Reasoning) {
   const humidity = filling(reasoning, 'storage.rh')
   const said = reasoning.facts.components.map((_, part) =>
-    humidity.flatMap((conclusion) => spokenFor(conclusion, reasoning, part)),
+    humidity.flatMap((conclusion) => spoken(conclusion, reasoning, part)),
   )
-  const components = reasoning.facts.components.map(({ name }, part) => componentBand(name, said[part]!))
-  const { band, conflict } = reconcile(components, said)
+  const parts = reasoning.facts.components.map(({ name }, part) => partBand(name, said[part]!))
+  return { humidity, parts, ...reconcile(parts) }
+}
+
+/** The contract's word for how it is kept; nothing decided is left as it was found. */
+export function keepOf(reasoning: Reasoning): Storage['keep'] {
+  const { taken } = takenOf(reasoning, 'storage.keep')
+  return taken === 'wet' || taken === 'dry' ? taken : 'as-found'
+}
+
+/** How the find is kept: humidity, temperature, light, air, and what to do when the box leaves its band. */
+export function storageOf(reasoning: Reasoning): Storage {
+  const { humidity, parts, band, conflict } = humidityOf(reasoning)
+  const kept = keepOf(reasoning)
   const keep = valueOf(reasoning, 'storage.keep')
   const light = valueOf(reasoning, 'storage.light')
   const air = saidOf(reasoning, 'storage.air')
@@ -77,8 +97,8 @@ export function storageOf(reasoning: Reasoning): Storage {
     .flatMap((conclusion) => spoken(conclusion, reasoning))
     .map(({ statement }) => statement)
   return {
-    rhPercent: keep.taken === 'wet' ? null : band,
-    interim: conflict && keep.taken !== 'wet' ? interim(reasoning) : null,
+    rhPercent: kept === 'wet' ? null : band,
+    interim: conflict && kept !== 'wet' ? interim(reasoning) : null,
     act: acts(reasoning),
     light: light.taken === 'dark' ? 'dark' : 'ordinary',
     air: [...new Set(air.map(({ statement }) => statement.code))],
@@ -88,8 +108,8 @@ export function storageOf(reasoning: Reasoning): Storage {
     conflict: conflict
       ? { ...conflict, waysOut: saidOf(reasoning, 'storage.ways-out').map(({ statement }) => statement) }
       : null,
-    keep: keep.taken === 'wet' || keep.taken === 'dry' ? keep.taken : 'as-found',
-    components,
+    keep: kept,
+    components: parts.map(componentBand),
     basis: [
       ...humidityBasis,
       ...keep.basis,

@@ -89,7 +89,8 @@ export function assemble(rows: readonly RowRead[]): Assembled {
   }
   const record: Loose = {}
   const unread: Record<string, string> = {}
-  const contradictions = findFields.flatMap((field) => mergeField(field, rows, record, unread))
+  const given = findFields.filter((field) => rows.some((row) => row.values.has(field) || row.unread.has(field)))
+  const contradictions = given.flatMap((field) => mergeField(field, rows, record, unread))
   const read = parts.map(componentOf)
   const settled = settleTests(record['tests'] as readonly string[] | undefined, parts, read.map((one) => one.component), rows)
   if (settled.tests) record['tests'] = settled.tests

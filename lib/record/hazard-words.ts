@@ -12,7 +12,33 @@ const ids: readonly string[] = hazardsNoticed
 const compound = ids.filter((id) => id.includes('-'))
 const betweenItems = /[;,|/\n]+/
 const bearable = (id: string) => (id.length < 6 ? 1 : 2)
-const slipOf = (key: string) => (id: string) => slips(key, id, bearable(id)) <= bearable(id)
+
+/** How often each letter stands in a word: two words that differ in many letters need not be compared further. */
+function letterCounts(word: string): Int8Array {
+  const counts = new Int8Array(27)
+  for (let at = 0; at < word.length; at++) {
+    const letter = word.charCodeAt(at) - 97
+    counts[letter >= 0 && letter < 26 ? letter : 26]!++
+  }
+  return counts
+}
+
+const countsOfIds = new Map(ids.map((id) => [id, letterCounts(id)]))
+
+/** Ids that the word is a slip or two away from. */
+function slipsOf(key: string, among: readonly string[]): readonly string[] {
+  const counts = letterCounts(key)
+  return among.filter((id) => {
+    const most = bearable(id)
+    if (Math.abs(id.length - key.length) > most) return false
+    const own = countsOfIds.get(id)!
+    let apart = 0
+    for (let letter = 0; letter < 27; letter++) apart += Math.abs(own[letter]! - counts[letter]!)
+    return apart <= 2 * most && slips(key, id, most) <= most
+  })
+}
+const anywhere = new RegExp(`(?<![^-])(?:${compound.join('|')})(?![^-])`, 'g')
+const shortest = Math.min(...compound.map((id) => id.length)) - 2
 
 /**
  * `mould` alone in a cell is the hazard; within a sentence (`mould-made`, `sharp sand`) only the word list decides. Ids of
@@ -22,10 +48,11 @@ function hazardsOfItem(item: string, inHazardField: boolean): readonly string[] 
   const key = nameKey(item)
   if (key === '') return []
   if (ids.includes(key)) return [key]
-  const inside = compound.filter((id) => `-${key}-`.includes(`-${id}-`))
+  if (!inHazardField && key.length < shortest) return []
+  const inside: string[] = key.match(anywhere) ?? []
   if (inHazardField) inside.push(...ids.filter((id) => key.split('-').includes(id)))
   if (inside.length > 0) return inside
-  return (inHazardField ? ids : compound).filter(slipOf(key))
+  return slipsOf(key, inHazardField ? ids : compound)
 }
 
 const remembered = new WeakMap<readonly TextWord[], Map<string, readonly HazardWord[]>>()

@@ -14,8 +14,9 @@ export function nameKey(text: string): string {
     .replace(/^-+|-+$/g, '')
 }
 
-/** How many slips of the finger lie between two words: a letter missing, added, changed, or two swapped. */
+/** How many slips of the finger lie between two words (a letter missing, added, changed, or two swapped); beyond `most`, one more than it. */
 export function slips(a: string, b: string, most: number): number {
+  if (a === b) return 0
   if (Math.abs(a.length - b.length) > most) return most + 1
   let older: number[] = []
   let row = Array.from({ length: b.length + 1 }, (_, at) => at)
@@ -27,10 +28,11 @@ export function slips(a: string, b: string, most: number): number {
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) least = Math.min(least, older[j - 2]! + 1)
       next.push(least)
     }
+    if (Math.min(...next) > most) return most + 1
     older = row
     row = next
   }
-  return row[b.length]!
+  return Math.min(row[b.length]!, most + 1)
 }
 
 /** As many slips as a word of this length can bear and still be known again. */

@@ -31,17 +31,17 @@ function free(name: string, taken: ReadonlySet<string>): string {
 export function nameParts(rows: readonly RowRead[]): NamedParts {
   const given = rows.flatMap((row) => (row.part ? [{ row, part: row.part, name: row.part.values.get('component') }] : []))
   const reserved = new Set(given.flatMap(({ name }) => (typeof name === 'string' ? [name] : [])))
-  const taken = new Map<string, string>()
+  const taken = new Map<string, PartRead>()
   const parts: NamedPart[] = []
   const repeated: RowRead[] = []
   const take = (name: string, row: RowRead, part: PartRead, renamedFrom?: string) => {
-    taken.set(name, told(part))
+    taken.set(name, part)
     parts.push({ name, row, part, ...(renamedFrom === undefined ? {} : { renamedFrom }) })
   }
   for (const { row, part, name } of given) {
     if (typeof name === 'string') {
       if (!taken.has(name)) take(name, row, part)
-      else if (taken.get(name) === told(part)) repeated.push(row)
+      else if (told(taken.get(name)!) === told(part)) repeated.push(row)
       else take(free(name, new Set([...taken.keys(), ...reserved])), row, part, name)
       continue
     }

@@ -26,7 +26,6 @@ const severities = {
   'unbalanced-quote': 'problem',
   'stray-quote': 'note',
   'too-many-cells': 'problem',
-  'too-few-cells': 'note',
   'broken-json': 'unreadable',
   'not-an-object': 'unreadable',
   // the row

@@ -21,7 +21,7 @@ export interface RecordsRead {
   readonly loudHazards: readonly HazardSeen[]
 }
 
-const dateFields = (Object.keys(fields) as FieldName[]).filter((name) => fields[name].kind === 'date')
+export const dateFields = (Object.keys(fields) as FieldName[]).filter((name) => fields[name].kind === 'date')
 
 /** Which of day and month comes first, decided over each whole column. */
 export function dayOrders(rows: Iterable<GivenRow>): ReadonlyMap<FieldName, DayOrder> {

@@ -11,7 +11,8 @@ import type { TextWord } from './text-words.ts'
 /** What the reader needs to know beside the rows. */
 export interface Reading {
   readonly names: Names
-  readonly words: readonly TextWord[]
+  /** Null where the hazards of these rows have been heard before. */
+  readonly words: readonly TextWord[] | null
   /** For each date field, which order its column has settled on. */
   readonly dayOrders: ReadonlyMap<FieldName, DayOrder>
 }
@@ -77,9 +78,10 @@ export function readRow(given: GivenRow, reading: Reading): RowRead {
   const find = typeof number === 'string' ? number : null
   const problems: Problem[] = []
   const hazards: HazardSeen[] = []
+  const { words } = reading
   const hear = (texts: readonly string[], column: string, ticked: boolean) => {
-    for (const text of texts) {
-      for (const hazard of hazardsIn(text, reading.words, ticked)) hazards.push({ row, ...line, find, ...hazard, column })
+    for (const text of words === null ? [] : texts) {
+      for (const hazard of hazardsIn(text, words!, ticked)) hazards.push({ row, ...line, find, ...hazard, column })
     }
   }
   const own = { values: new Map<FieldName, FieldValue>(), unread: new Map<FieldName, string>() }

@@ -26,7 +26,7 @@ const stretch = 1000
 const longestCell = 30
 
 /** A find hidden in a cell of several lines: one of them alone is as wide as the table and begins a find. */
-function swallows(lines: readonly string[], shape: Shape): boolean {
+export function swallows(lines: readonly string[], shape: Shape): boolean {
   if (shape.width < 3 || shape.findAt === -1) return false
   return lines.slice(1).some((line) => {
     const cells = line.split(shape.delimiter)

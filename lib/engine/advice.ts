@@ -1,7 +1,7 @@
 import { addDays, type IsoDate } from '../base/calendar.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { byWeight, foldBeyond, mergeByCode } from './fold.ts'
-import type { Caution, Contacts, Objection, Plan, Request, Statement, Step } from './plan.ts'
+import type { Caution, Contacts, Objection, Plan, Request, Statement, Step, Storage } from './plan.ts'
 import type { Reasoning } from './reasoning.ts'
 import { saidOf } from './storage.ts'
 import type { Spoken } from './statement.ts'
@@ -116,8 +116,12 @@ export function requestsOf(reasoning: Reasoning, knowledge: Knowledge, stopped: 
   })
 }
 
-/** When to look again: the shortest interval any rule asks for, and what to look at. */
-export function inspectionOf(reasoning: Reasoning, asOf: IsoDate): Plan['inspection'] {
+/** When to look again: the shortest interval any rule asks for, never longer than a holding band is checked. */
+export function inspectionOf(
+  reasoning: Reasoning,
+  asOf: IsoDate,
+  interim: Storage['interim'],
+): Plan['inspection'] {
   const said = saidOf(reasoning, 'inspection').flatMap((spoken) =>
     spoken.rule.then.kind === 'every' ? [{ ...spoken.rule.then, spoken }] : [],
   )
@@ -126,5 +130,7 @@ export function inspectionOf(reasoning: Reasoning, asOf: IsoDate): Plan['inspect
   if (!soonest)
     throw new Error('No rule of an inspection decision holds: the knowledge must have one that always does.')
   const basis = said.filter(({ days }) => days === soonest.days).map(({ spoken }) => spoken.statement)
-  return { everyDays: soonest.days, nextOn: addDays(asOf, soonest.days), look: soonest.look, basis }
+  const everyDays = Math.min(soonest.days, interim?.checkEveryDays ?? soonest.days)
+  const holding = interim && everyDays < soonest.days ? [interim.says] : []
+  return { everyDays, nextOn: addDays(asOf, everyDays), look: soonest.look, basis: [...holding, ...basis] }
 }

@@ -37,15 +37,16 @@ function planOf(find: string, reasoning: Reasoning, knowledge: Knowledge, occasi
   const cautions = cautionsOf(reasoning, knowledge, contacts)
   const stopped = cautions.some(({ level }) => level === 'stop')
   const urgency = valueOf(reasoning, 'urgency')
+  const storage = storageOf(reasoning)
   return {
     find,
     knowledge: knowledge.hash,
     asOf: occasion.asOf,
     urgency: (urgency.taken ?? 'routine') as Urgency,
     urgencyBasis: urgency.basis,
-    storage: storageOf(reasoning),
+    storage,
     steps: stepsOf(reasoning, occasion.asOf, stopped),
-    inspection: inspectionOf(reasoning, occasion.asOf),
+    inspection: inspectionOf(reasoning, occasion.asOf, storage.interim),
     handling: linesOf(reasoning, 'handling'),
     packing: linesOf(reasoning, 'packing'),
     cautions,

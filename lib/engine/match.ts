@@ -81,6 +81,26 @@ export function match(index: RuleIndex, lookup: Lookup): Match {
   return { certain, possible }
 }
 
+const silence: Mask = new Int32Array(0)
+
+/** The rules that hold, where those that cannot be told are of no interest; ends as soon as none is left. */
+export function matchCertain(index: RuleIndex, lookup: Lookup): Mask {
+  const certain = index.all.slice()
+  const unasked = index.all.slice()
+  for (const factIndex of index.facts) {
+    const fact = lookup(factIndex.fact)
+    const settled = fact === undefined ? factIndex.free : settle(factIndex, fact)
+    let left = 0
+    if (settled === null) narrow(factIndex, fact!, certain, unasked)
+    for (let word = 0; word < certain.length; word++) {
+      if (settled !== null) certain[word]! &= settled[word]!
+      left |= certain[word]!
+    }
+    if (left === 0) return silence
+  }
+  return certain
+}
+
 /** Whether one cell holds for one fact: yes, no, or cannot tell. The masks say the same for all rules at once. */
 export function cellHolds(cell: Cell, fact: Fact | undefined): 'yes' | 'no' | 'open' {
   if (fact === undefined) return 'open'

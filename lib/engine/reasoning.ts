@@ -29,6 +29,13 @@ export interface Reasoning {
   readonly overParts: Map<string, Fact | undefined>
   /** Decisions by the part of the plan they fill, in dependency order. */
   readonly filling: ReadonlyMap<Fills, readonly string[]>
+  /** One lookup for each side of the find and of each part, made once. */
+  readonly lookups: { readonly find: Sides; readonly parts: readonly Sides[] }
+}
+
+interface Sides {
+  readonly taken: Lookup
+  readonly possible: Lookup
 }
 
 interface Indexed {
@@ -102,18 +109,20 @@ function overParts(facts: readonly (Fact | undefined)[]): Fact | undefined {
     : { has, may, said }
 }
 
-/** Looks a fact up for the find (`part` null) or for one part; what was decided before first, then recorded facts. */
-export function lookupIn(reasoning: Reasoning, part: number | null, protective: boolean): Lookup {
-  const { facts, conclusions, overParts: seen } = reasoning
-  const side = protective ? 'possible' : 'taken'
-  if (part !== null) {
-    const own = facts.components[part]!.facts
-    return (fact) => {
-      const conclusion = conclusions.get(fact)
-      if (conclusion) return (conclusion.find ? conclusion.derived[0]! : conclusion.derived[part]!)[side]
-      return own[fact] ?? facts.find[fact]
-    }
+type Memory = Omit<Reasoning, 'lookups'>
+
+/** A part's facts: what was decided before first, then its own record, then the find's. */
+function ofPart({ facts, conclusions }: Memory, part: number, side: keyof Sides): Lookup {
+  const own = facts.components[part]!.facts
+  return (fact) => {
+    const conclusion = conclusions.get(fact)
+    if (conclusion) return (conclusion.find ? conclusion.derived[0]! : conclusion.derived[part]!)[side]
+    return own[fact] ?? facts.find[fact]
   }
+}
+
+/** The find's facts; a part's fact is looked at over all parts. */
+function ofFind({ facts, conclusions, overParts: seen }: Memory, side: keyof Sides): Lookup {
   return (fact) => {
     const conclusion = conclusions.get(fact)
     if (conclusion) return conclusion.overall[side]
@@ -122,6 +131,30 @@ export function lookupIn(reasoning: Reasoning, part: number | null, protective: 
     if (!seen.has(fact)) seen.set(fact, overParts(facts.components.map((one) => one.facts[fact])))
     return seen.get(fact)
   }
+}
+
+function newReasoning(facts: RecordFacts, filling: Reasoning['filling']) {
+  const memory = {
+    facts,
+    conclusions: new Map<string, Conclusion>(),
+    overParts: new Map<string, Fact | undefined>(),
+    filling,
+  }
+  const sides = (lookup: (side: keyof Sides) => Lookup) => ({
+    taken: lookup('taken'),
+    possible: lookup('possible'),
+  })
+  const lookups = {
+    find: sides((side) => ofFind(memory, side)),
+    parts: facts.components.map((_, part) => sides((side) => ofPart(memory, part, side))),
+  }
+  return { ...memory, lookups }
+}
+
+/** Looks a fact up for the find (`part` null) or for one part; protective readers see what is still possible. */
+export function lookupIn(reasoning: Reasoning, part: number | null, protective: boolean): Lookup {
+  const sides = part === null ? reasoning.lookups.find : reasoning.lookups.parts[part]!
+  return protective ? sides.possible : sides.taken
 }
 
 function conclude(index: RuleIndex, reasoning: Reasoning, isRead: boolean): Conclusion {
@@ -146,10 +179,9 @@ function conclude(index: RuleIndex, reasoning: Reasoning, isRead: boolean): Conc
 /** Decides every decision of the knowledge over one record's facts. Pure and deterministic. */
 export function reason(facts: RecordFacts, knowledge: Knowledge): Reasoning {
   const { indexes, read, filling } = indexed(knowledge)
-  const conclusions = new Map<string, Conclusion>()
-  const reasoning = { facts, conclusions, overParts: new Map<string, Fact | undefined>(), filling }
+  const reasoning = newReasoning(facts, filling)
   for (const index of indexes)
-    conclusions.set(index.decision.id, conclude(index, reasoning, read.has(index.decision.id)))
+    reasoning.conclusions.set(index.decision.id, conclude(index, reasoning, read.has(index.decision.id)))
   return reasoning
 }
 
@@ -175,8 +207,8 @@ export function reasonAgain(
   knowledge: Knowledge,
 ): Reasoning {
   const { read, filling } = indexed(knowledge)
-  const conclusions = new Map<string, Conclusion>()
-  const reasoning = { facts, conclusions, overParts: new Map<string, Fact | undefined>(), filling }
+  const reasoning = newReasoning(facts, filling)
+  const { conclusions } = reasoning
   const moved = new Set([changed])
   for (const [id, conclusion] of before.conclusions) {
     if (!conclusion.index.decision.facts.some((fact) => moved.has(fact))) {

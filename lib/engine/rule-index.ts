@@ -39,9 +39,11 @@ export interface RuleIndex {
   readonly decision: Decision
   readonly words: number
   readonly all: Mask
+  /** The facts most rules ask about first, so that a decision with nothing to say ends early. */
   readonly facts: readonly FactIndex[]
   /** For each rule, the rules it silences. */
   readonly silences: readonly (readonly number[])[]
+  readonly hasExceptions: boolean
   /** Rank of each rule's answer, 0 the strictest; -1 where the rule gives no answer. */
   readonly rank: readonly number[]
 }
@@ -150,6 +152,8 @@ function factIndex(fact: string, rules: readonly (readonly Cell[])[], words: num
   }
 }
 
+const count = (mask: Mask) => rulesIn(mask).length
+
 /** Builds the index of one decision; retired rules never stand in it. */
 export function indexRules(decision: Decision): RuleIndex {
   const rules = decision.rules
@@ -164,8 +168,11 @@ export function indexRules(decision: Decision): RuleIndex {
     decision,
     words,
     all,
-    facts: decision.facts.map((fact) => factIndex(fact, cells, words)),
+    facts: decision.facts
+      .map((fact) => factIndex(fact, cells, words))
+      .sort((a, b) => count(a.free) - count(b.free)),
     silences: rules.map((rule) => rule.overrides.flatMap((id) => number.get(id) ?? [])),
+    hasExceptions: rules.some((rule) => rule.overrides.length > 0),
     rank: rules.map((rule) =>
       rule.then.kind === 'answer' ? decision.answers.indexOf(rule.then.answer) : -1,
     ),

@@ -112,6 +112,8 @@ function speak(rule: Rule, heard: readonly Voice[], conclusion: Conclusion, reas
 
 /** Everything a conclusion says, one entry a rule, in the order of its rules; for one part alone where `part` is given. */
 export function spoken(conclusion: Conclusion, reasoning: Reasoning, part?: number): readonly Spoken[] {
+  const each = conclusion.find ? [conclusion.find] : conclusion.components
+  if (each.every(({ holding, open }) => holding.length === 0 && open.length === 0)) return []
   const { rules } = conclusion.index.decision
   const said: Spoken[] = []
   const heard = voices(conclusion, reasoning)

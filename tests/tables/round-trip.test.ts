@@ -1,0 +1,60 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import type { ConditionRecord } from '../../lib/record/record.ts'
+import { readFile } from '../../lib/tables/read-file.ts'
+import { recordsToCsv, recordsToJsonLines, recordsToXlsx } from '../../lib/tables/write-file.ts'
+import { recordsArbitrary, textArbitrary } from '../arbitrary/record.ts'
+
+const names = { fields: { mass_g: ['Mass'], material: ['Made of'] }, values: { material: { iron: ['Iron or steel'] } } }
+const bytes = (text: string) => new TextEncoder().encode(text)
+
+/** Keys and values that no field knows, and values that no field understood. */
+const key = textArbitrary.filter((text) => text !== '__proto__')
+const bag = fc.dictionary(key, fc.oneof(textArbitrary, fc.jsonValue({ maxDepth: 1 }).map((value) => JSON.parse(JSON.stringify(value)) as unknown)), { minKeys: 1, maxKeys: 3, noNullPrototype: true })
+const unread = fc.constantFrom({ core: 'sollid' }, { fragility: String.raw`brok\;en` }, { seen: 'wartig' }, { seen: 'one;two' })
+const findUnread = fc.constantFrom({ state_now: 'moistish' }, { mass_g: 'heavy' }, { context: 'C1;C2' }, { lifted_by: String.raw`a\;b;c` }, { burial: 'bogg;fenn' }, { recorded_on: '31/31/2024' })
+
+const kept: fc.Arbitrary<readonly ConditionRecord[]> = fc
+  .tuple(recordsArbitrary(4), fc.array(fc.tuple(fc.option(bag), fc.option(bag), fc.option(unread), fc.option(findUnread)), { minLength: 4, maxLength: 4 }))
+  .map(([records, more]) =>
+    records.map((record, at) => {
+      const [ofFind, ofPart, misread, findMisread] = more[at]!
+      const [first, ...rest] = record.components
+      const part = { ...first!, ...(ofPart ? { extra: ofPart } : {}), ...(misread ? { unread: misread } : {}) }
+      const own: Record<string, unknown> = { ...record, ...(ofFind ? { extra: ofFind } : {}), ...(findMisread ? { unread: findMisread } : {}) }
+      // A value may stand beside one that contradicts it, but a second day makes a second record.
+      if (findMisread && 'recorded_on' in findMisread) delete own['recorded_on']
+      // Of a text there is nothing to misread; what is kept beside it contradicts it.
+      for (const field of ['context', 'lifted_by']) if (findMisread && field in findMisread) own[field] ??= 'C9'
+      const clean: Record<string, unknown> = { ...part }
+      for (const field of Object.keys(misread ?? {})) if (field !== 'seen') delete clean[field]
+      return { ...own, components: [clean, ...rest] } as unknown as ConditionRecord
+    }),
+  )
+
+describe('what leaves as a file comes back as the same records', () => {
+  test('CSV', async () => {
+    await fc.assert(
+      fc.asyncProperty(kept, async (records) => {
+        expect((await readFile(bytes(recordsToCsv(records, names.fields)), names, [])).records).toEqual(records)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+  test('JSON lines', async () => {
+    await fc.assert(
+      fc.asyncProperty(kept, async (records) => {
+        expect((await readFile(bytes(recordsToJsonLines(records, names.fields)), names, [])).records).toEqual(records)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+  test('XLSX', async () => {
+    await fc.assert(
+      fc.asyncProperty(kept, async (records) => {
+        expect((await readFile(await recordsToXlsx(records, names.fields), names, [])).records).toEqual(records)
+      }),
+      { numRuns: 60 },
+    )
+  })
+})

@@ -30,6 +30,7 @@ export default async function Finds({ searchParams }: { readonly searchParams: S
       order: words['order'] === 'number' ? 'number' : 'urgency',
       ...(urgency === undefined ? {} : { urgency: [urgency] }),
       ...(words['q'] === undefined ? {} : { search: words['q'] }),
+      ...(words['band'] === undefined ? {} : { band: words['band'] }),
       ...(words['stops'] === undefined ? {} : { stopsOnly: true }),
       after: words['after'] ?? null,
     }),
@@ -43,6 +44,7 @@ export default async function Finds({ searchParams }: { readonly searchParams: S
         </p>
       </header>
       <form className="row" role="search">
+        {words['band'] !== undefined && <input type="hidden" name="band" value={words['band']} />}
         <div className="field">
           <label htmlFor="q">Number, object, context, box, material</label>
           <input id="q" name="q" type="search" defaultValue={words['q']} />

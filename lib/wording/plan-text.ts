@@ -2,11 +2,12 @@ import type { Caution, Plan, Statement } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { bandWords, temperatureWords } from './band.ts'
+import { longCitation } from './citation.ts'
 import { codeLabel, valueLabel } from './fact.ts'
 import { keepSentence, wetOrDryWords } from './keep.ts'
 import { countWords, listWords } from './list.ts'
 import { urgencyWords, whoWords } from './marks.ts'
-import { lineWords, weightWords } from './statement.ts'
+import { lineWords, weightWords, type Citing } from './statement.ts'
 import { wrap } from './wrap.ts'
 
 const gutter = 12
@@ -22,10 +23,13 @@ export function findWords(record: ConditionRecord, knowledge: Knowledge): string
   return `${[...new Set([...name, record.find_number])].join(' ')}${what ? `, ${what}` : ''}: ${listWords(parts)}`
 }
 
+/** The mark before it says that it is a stop. */
+const withoutStop = (text: string) => text.replace(/^stop[.:!]\s+/i, '')
+
 /** One stop, as it stands before everything else. */
 export function stopWords(find: string, stop: Caution): string {
   const call = stop.who === '' ? '' : ` Call: ${stop.who}.`
-  return wrap('STOP  ', `${find}: ${stop.text}${call}`)
+  return wrap('STOP  ', `${find}: ${withoutStop(stop.text)}${call}`)
 }
 
 interface Section {
@@ -37,18 +41,18 @@ function sectionText({ name, lines }: Section): string {
   return lines.map((line, at) => wrap((at === 0 ? name : '').padEnd(gutter), line)).join('\n')
 }
 
-function stepLines(plan: Plan, knowledge: Knowledge, parts: number): string {
+function stepLines(plan: Plan, cite: Citing, parts: number): string {
   const lines = plan.steps.map((step) => {
-    const due = step.due === null ? '' : `, by ${step.due}`
-    const until = step.until === null ? '' : ` Until ${step.until}.`
     const whose = parts > 1 && step.components.length > 0 && step.components.length < parts ? `${step.components.join(', ')}: ` : ''
-    const when = `${step.by}${due}, ${whoWords[step.who]}`
-    return wrap(`  ${String(step.order).padStart(2)}. `, `${whose}${step.text}${until} [${when}] (${weightWords(step, knowledge)})`)
+    const until = step.until === null ? '' : ` Until ${step.until}.`
+    const due = step.due === null || step.due === plan.asOf ? '' : `, by ${step.due}`
+    const text = `${whose}${step.text}${until} — ${whoWords[step.who]}, ${step.by}${due} ${weightWords(step, cite)}`
+    return wrap(`  ${String(step.order).padStart(2)}. `, text)
   })
   return lines.length === 0 ? '  Nothing to do now.' : lines.join('\n')
 }
 
-function keepLines({ storage }: Plan, knowledge: Knowledge, parts: number): readonly string[] {
+function keepLines({ storage }: Plan, knowledge: Knowledge, cite: Citing, parts: number): readonly string[] {
   const temperature = storage.temperatureC.min === null && storage.temperatureC.max === null ? [] : [temperatureWords(storage.temperatureC)]
   const around = [...temperature, ...(storage.light === 'dark' ? ['dark'] : []), ...storage.air.map((code) => codeLabel(code, knowledge).toLowerCase())]
   const first = [
@@ -67,29 +71,31 @@ function keepLines({ storage }: Plan, knowledge: Knowledge, parts: number): read
       ? [
           `${listWords(storage.conflict.between)} disagree by ${storage.conflict.gapPercent} %.`,
           ...(parts > 1 ? bands : []),
-          ...storage.conflict.waysOut.map((way) => lineWords(way, knowledge, parts)),
+          ...storage.conflict.waysOut.map((way) => lineWords(way, cite, parts)),
         ]
       : []),
-    ...(storage.interim ? [`Until then ${bandWords(storage.interim.rhPercent)}, looked at every ${countWords(storage.interim.checkEveryDays, 'day')}. ${lineWords(storage.interim.says, knowledge, parts)}`] : []),
-    ...storage.basis.map((statement) => lineWords(statement, knowledge, parts)),
-    ...storage.act.map(({ says }) => lineWords(says, knowledge, parts)),
+    ...(storage.interim ? [`Until then ${bandWords(storage.interim.rhPercent)}, looked at every ${countWords(storage.interim.checkEveryDays, 'day')}. ${lineWords(storage.interim.says, cite, parts)}`] : []),
+    ...storage.basis.map((statement) => lineWords(statement, cite, parts)),
+    ...storage.act.map(({ says }) => lineWords(says, cite, parts)),
   ]
 }
 
-function cautionLine(caution: Caution, knowledge: Knowledge, parts: number): string {
-  const loud = caution.level === 'stop' ? 'STOP. ' : caution.level === 'warn' ? 'Warning. ' : ''
-  return `${loud}${lineWords(caution, knowledge, parts)}${caution.who === '' ? '' : ` Call: ${caution.who}.`}`
+function cautionLine(caution: Caution, cite: Citing, parts: number): string {
+  const loud = caution.level === 'stop' ? 'STOP: ' : caution.level === 'warn' ? 'Warning: ' : ''
+  return `${loud}${lineWords({ ...caution, text: withoutStop(caution.text) }, cite, parts)}${caution.who === '' ? '' : ` Call: ${caution.who}.`}`
 }
 
 /** The plan of one find for a terminal: what to do first and in order, then what stands behind it. */
-export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowledge): string {
+export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowledge, cite: Citing): string {
   const parts = record.components.length
-  const say = (statements: readonly Statement[]) => statements.map((one) => lineWords(one, knowledge, parts))
+  const say = (statements: readonly Statement[]) => statements.map((one) => lineWords(one, cite, parts))
   const urgency = urgencyWords[plan.urgency]
+  // First, so that the works of the steps have the first numbers.
+  const steps = stepLines(plan, cite, parts)
   const sections: readonly Section[] = [
-    { name: 'Careful', lines: plan.cautions.map((caution) => cautionLine(caution, knowledge, parts)) },
-    { name: 'Before that', lines: plan.objections.map((one) => `${valueLabel('proposed', one.to, knowledge)}: ${one.level === 'block' ? 'not yet. ' : ''}${lineWords(one, knowledge, parts)}`) },
-    { name: 'Keep', lines: keepLines(plan, knowledge, parts) },
+    { name: 'Careful', lines: plan.cautions.map((caution) => cautionLine(caution, cite, parts)) },
+    { name: 'Before that', lines: plan.objections.map((one) => `${valueLabel('proposed', one.to, knowledge)}: ${one.level === 'block' ? 'not yet. ' : ''}${lineWords(one, cite, parts)}`) },
+    { name: 'Keep', lines: keepLines(plan, knowledge, cite, parts) },
     { name: 'Handle', lines: say(plan.handling) },
     { name: 'Pack', lines: say(plan.packing) },
     { name: 'Ask for', lines: plan.requests.map(({ method, question, who }) => `${knowledge.methods[method]?.label ?? method}: ${question} [${who}]`) },
@@ -102,7 +108,16 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
   return [
     findWords(record, knowledge),
     wrap(`${urgency.label}. `, [urgency.means, ...plan.urgencyBasis.map(({ text, because }) => text || because)].join(' ')),
-    stepLines(plan, knowledge, parts),
+    steps,
     ...sections.filter(({ lines }) => lines.length > 0).map(sectionText),
   ].join('\n')
+}
+
+/** The works that the numbers in brackets stand for. */
+export function citedText(cite: Citing, knowledge: Knowledge): string {
+  const lines = cite.cited().map((id, at) => {
+    const work = knowledge.works[id]
+    return wrap(`  [${at + 1}]`.padEnd(8), work ? longCitation(work) : id)
+  })
+  return ['Works', ...lines].join('\n')
 }

@@ -1,0 +1,40 @@
+import Link from 'next/link'
+import { rulerOfLine } from '../../lib/papers/ruler.ts'
+import { bandWords } from '../../lib/wording/band.ts'
+import { keepWords } from '../../lib/wording/keep.ts'
+import { countWords } from '../../lib/wording/list.ts'
+import { misfitWords } from '../../lib/wording/misfit.ts'
+import { Invented } from '../_marks/invented.tsx'
+import { RulerRow } from '../_ruler/small-rulers.tsx'
+import type { MisfitShown } from './store-of.ts'
+import style from './store.module.css'
+
+const shownOfEach = 12
+
+/** Finds whose box does not suit them, the reason as heading, the find's own bars beside the box's humidity. */
+export function Misfits({ misfits, invented }: { readonly misfits: readonly MisfitShown[]; readonly invented: boolean }) {
+  if (misfits.length === 0) return null
+  return (
+    <section className="section" aria-labelledby="misfits">
+      <h2 id="misfits">{`${countWords(misfits.length, 'find')} that do not fit their box`}</h2>
+      {[...Map.groupBy(misfits, ({ misfit }) => misfit)].map(([misfit, group]) => (
+        <div key={misfit} className="stack">
+          <h3>{`${misfitWords(misfit)} (${group.length})`}</h3>
+          <ul className={style.list}>
+            {group.slice(0, shownOfEach).map(({ find, box, room, held }) => (
+              <li key={find.findId} className={style.line}>
+                <Link className="tall" href={`/finds/${find.findId}`}>
+                  {`${find.line.findNumber} ${find.line.object}`} {invented && <Invented />}
+                </Link>
+                <span>{`needs ${keepWords(find.line)}`}</span>
+                <span>{[`box ${box}`, room, held === null ? '' : `holds ${bandWords(held)}`].filter((text) => text !== '').join(', ')}</span>
+                {find.line.keep !== 'wet' && <RulerRow ruler={rulerOfLine(find.line)} />}
+              </li>
+            ))}
+          </ul>
+          {group.length > shownOfEach && <p className="soft">{`and ${group.length - shownOfEach} more`}</p>}
+        </div>
+      ))}
+    </section>
+  )
+}

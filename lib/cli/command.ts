@@ -39,6 +39,9 @@ export interface Command {
 /** The call itself is wrong: the sentence says what to type instead. */
 export class WrongCall extends Error {}
 
+/** Something outside is in the way (the database, a file that changed): told as a sentence, ends with exit code 2. */
+export class Hindered extends Error {}
+
 /** The option's text, or null where it was not given. */
 export function textOption(call: Call, name: string): string | null {
   const value = call.options[name]

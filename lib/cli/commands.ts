@@ -2,6 +2,10 @@ import type { Command } from './command.ts'
 
 /** Every command by the words that call it. Loaded when called, so that one command does not pay for another. */
 export const commands: Readonly<Record<string, () => Promise<{ readonly command: Command }>>> = {
+  plan: () => import('./plan.ts'),
+  explain: () => import('./explain.ts'),
+  import: () => import('./import.ts'),
+  export: () => import('./export.ts'),
   'knowledge compile': () => import('./knowledge-compile.ts'),
   'knowledge check': () => import('./knowledge-check.ts'),
   'knowledge sheet': () => import('./knowledge-sheet.ts'),

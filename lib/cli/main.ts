@@ -2,7 +2,7 @@ import path from 'node:path'
 import { parseArgs } from 'node:util'
 import { Temporal } from 'temporal-polyfill'
 import { isoDate } from '../base/calendar.ts'
-import { exit, WrongCall, type Call, type Command, type Surroundings } from './command.ts'
+import { exit, Hindered, WrongCall, type Call, type Command, type Surroundings } from './command.ts'
 import { commands } from './commands.ts'
 
 const program = 'npm run -s quietmetal --'
@@ -64,8 +64,9 @@ export async function main(args: readonly string[], surroundings: Surroundings):
     }
     return await command.run(call, surroundings)
   } catch (flaw) {
-    if (!(flaw instanceof WrongCall)) throw flaw
-    surroundings.err(`${flaw.message}\n\n${helpOf(command)}`)
+    if (flaw instanceof WrongCall) surroundings.err(`${flaw.message}\n\n${helpOf(command)}`)
+    else if (flaw instanceof Hindered) surroundings.err(`${flaw.message}\n`)
+    else throw flaw
     return exit.wrongCall
   }
 }
@@ -89,7 +90,7 @@ if (import.meta.main) {
   try {
     process.exitCode = await main(process.argv.slice(2), surroundings)
   } catch (fault) {
-    surroundings.err(`The tool itself failed; nothing you typed is to blame.\n${fault instanceof Error ? fault.stack : fault}\n`)
+    surroundings.err(`The tool itself failed; nothing you typed is to blame.\n${fault instanceof Error ? fault.stack : String(fault)}\n`)
     process.exitCode = exit.fault
   }
 }

@@ -31,6 +31,7 @@ const severities = {
   // the row
   'no-find-number': 'unreadable',
   'no-component': 'unreadable',
+  'no-place-name': 'unreadable',
   'no-material': 'problem',
   'unknown-material': 'problem',
   'material-not-told': 'note',

@@ -1,23 +1,26 @@
 import { createHash } from 'node:crypto'
 import { given, refused } from '../base/outcome.ts'
 import { missing, type Answer } from '../base/trouble.ts'
-import type { ConditionRecord } from '../record/record.ts'
-import type { FileRead } from '../tables/read-file.ts'
-import { contentHash } from './content-hash.ts'
+import type { Problem } from '../record/problem.ts'
+import type { OpenFile } from '../tables/csv-stream.ts'
+import type { UnreadableRow } from '../tables/read-file.ts'
 import { enterRecords } from './enter-records.ts'
+import { newRecordCount } from './import-count.ts'
 import type { Actor } from './kept.ts'
 import type { ImportCounts, Reads, World, Writes } from './ports.ts'
-import { hasProblems, readRecordsFile } from './read-records.ts'
-import { stopsOf, type Stop } from './stops.ts'
+import { isProblem, recordSource, type FileHead, type RecordSource } from './record-source.ts'
+import { hazardsByRow, stopsOfBatch, type Stop } from './stops.ts'
 
 export interface FileToImport {
   readonly projectId: string
   readonly fileName: string
-  readonly bytes: Uint8Array
+  /** Opens the file anew; it is gone through more than once. */
+  readonly open: OpenFile
+  readonly bytes: number
   /** Only tells what would happen; nothing is kept. */
   readonly dryRun: boolean
-  /** Records dealt with so far, of how many. May begin again from nought when another writer was in the way. */
-  readonly onProgress?: (done: number, total: number) => void
+  /** Records dealt with so far. May begin again from nought when another writer was in the way. */
+  readonly onProgress?: (records: number) => void
 }
 
 export interface ImportReport {
@@ -25,61 +28,63 @@ export interface ImportReport {
   readonly dryRun: boolean
   /** Null for a dry run, and for a file of which nothing could be read. */
   readonly importId: string | null
-  readonly read: FileRead
+  readonly file: FileHead
   readonly stops: readonly Stop[]
+  readonly problems: readonly Problem[]
+  readonly unreadableRows: readonly UnreadableRow[]
+  readonly recordsRead: number
   readonly recordsAdded: number
   /** Word for word there before. */
   readonly recordsAlreadyThere: number
   readonly findsNew: number
-  readonly hasProblems: boolean
 }
 
-const recordsAtOnce = 200
+type Found = Pick<ImportReport, 'stops' | 'problems' | 'unreadableRows' | 'recordsRead'>
 
-function inSlices(records: readonly ConditionRecord[]): readonly (readonly ConditionRecord[])[] {
-  const count = Math.ceil(records.length / recordsAtOnce)
-  return Array.from({ length: count }, (_, at) => records.slice(at * recordsAtOnce, (at + 1) * recordsAtOnce))
+/** Everything a file says beside its records: to be told before anything is kept. */
+async function lookThrough(source: RecordSource, world: World): Promise<Found> {
+  const hazards = hazardsByRow(source)
+  const stops: Stop[] = []
+  const problems: Problem[] = [...source.head.problems]
+  const unreadableRows: UnreadableRow[] = []
+  let recordsRead = 0
+  for await (const batch of source.batches()) {
+    stops.push(...stopsOfBatch(batch, hazards, world.knowledge, world.today()))
+    problems.push(...batch.problems)
+    unreadableRows.push(...batch.unreadableRows)
+    recordsRead += batch.records.length
+  }
+  return { stops, problems, unreadableRows, recordsRead }
 }
 
 type Counted = Pick<ImportReport, 'recordsAdded' | 'recordsAlreadyThere' | 'findsNew'>
 
-/** What an import would add: the same questions as adding asks, without adding. */
-async function wouldAdd(reads: Reads, projectId: string, records: readonly ConditionRecord[]): Promise<Counted> {
-  const sites = new Map((await reads.sites.ofProject(projectId)).map((site) => [site.code, site.id]))
-  const finds = new Map<string, string>()
-  const place = (record: ConditionRecord) => `${record.site_code ?? ''}\n${record.find_number}`
-  for (const [code, group] of Map.groupBy(records, ({ site_code }) => site_code ?? '')) {
-    const siteId = sites.get(code)
-    if (siteId === undefined) continue
-    for (const find of await reads.finds.byNumbers(siteId, group.map(({ find_number }) => find_number))) {
-      finds.set(`${code}\n${find.findNumber}`, find.id)
-    }
+async function wouldAdd(reads: Reads, file: FileToImport, source: RecordSource): Promise<Counted> {
+  const count = newRecordCount(reads, file.projectId)
+  let done = 0
+  for await (const { records } of source.batches()) {
+    await count.see(records)
+    file.onProgress?.((done += records.length))
   }
-  const there = new Set((await reads.records.hashesOf([...finds.values()])).map(({ findId, contentHash: hash }) => `${findId} ${hash}`))
-  const added = new Set<string>()
-  const newFinds = new Set<string>()
-  for (const record of records) {
-    const find = finds.get(place(record))
-    const key = `${find ?? place(record)} ${contentHash(record)}`
-    if (there.has(key)) continue
-    added.add(key)
-    if (find === undefined) newFinds.add(place(record))
-  }
-  return { recordsAdded: added.size, recordsAlreadyThere: records.length - added.size, findsNew: newFinds.size }
+  return count.sofar()
 }
 
-async function addAll(writes: Writes, world: World, file: FileToImport, read: FileRead, importId: string): Promise<Counted> {
-  const { records } = read
-  const { findsNew } = await wouldAdd(writes, file.projectId, records)
-  let recordsAdded = 0
+async function addAll(writes: Writes, world: World, file: FileToImport, source: RecordSource, importId: string): Promise<Counted> {
+  const count = newRecordCount(writes, file.projectId)
   let done = 0
-  file.onProgress?.(0, records.length)
-  for (const slice of inSlices(records)) {
-    recordsAdded += (await enterRecords(writes, world, file.projectId, slice, importId)).added.length
-    done += slice.length
-    file.onProgress?.(done, records.length)
+  for await (const { records, unreadableRows } of source.batches()) {
+    await count.see(records)
+    await enterRecords(writes, world, file.projectId, records, importId)
+    await writes.imports.reject(importId, unreadableRows)
+    file.onProgress?.((done += records.length))
   }
-  return { recordsAdded, recordsAlreadyThere: records.length - recordsAdded, findsNew }
+  return count.sofar()
+}
+
+async function hashOf(open: OpenFile): Promise<string> {
+  const hash = createHash('sha256')
+  for await (const piece of open()) hash.update(piece)
+  return hash.digest('hex')
 }
 
 /**
@@ -87,35 +92,28 @@ async function addAll(writes: Writes, world: World, file: FileToImport, read: Fi
  * mend. The same file again adds nothing.
  */
 export async function importFile(world: World, file: FileToImport, by: Actor): Answer<ImportReport> {
-  const read = await readRecordsFile(world.knowledge, file.bytes)
-  const report = {
-    fileName: file.fileName,
-    dryRun: file.dryRun,
-    importId: null,
-    read,
-    stops: [...stopsOf(read, world.knowledge, world.today())],
-    hasProblems: hasProblems(read),
-  }
-  const nothing = read.records.length === 0 && read.unreadableRows.length === 0
-  if (file.dryRun || nothing) {
+  const source = await recordSource(world.knowledge, file.open, file.bytes)
+  const found = await lookThrough(source, world)
+  const { projectId, fileName, dryRun } = file
+  const report = { ...found, fileName, dryRun, importId: null, file: source.head }
+  if (dryRun || found.recordsRead + found.unreadableRows.length === 0) {
     return world.store.read(async (reads) => {
-      if (!(await reads.projects.byId(file.projectId))) return refused(missing('project', file.projectId))
-      return given({ ...report, ...(await wouldAdd(reads, file.projectId, read.records)) })
+      if (!(await reads.projects.byId(projectId))) return refused(missing('project', projectId))
+      return given({ ...report, ...(await wouldAdd(reads, file, source)) })
     })
   }
+  const sha256 = await hashOf(file.open)
   return world.store.write('import-file', by, async (writes) => {
-    if (!(await writes.projects.byId(file.projectId))) return refused(missing('project', file.projectId))
-    const sha256 = createHash('sha256').update(file.bytes).digest('hex')
-    const { projectId, fileName } = file
-    const importId = await writes.imports.begin({ projectId, fileName, sha256, kind: read.kind, headings: read.headings })
-    const counted = await addAll(writes, world, file, read, importId)
-    await writes.imports.reject(importId, read.unreadableRows)
+    if (!(await writes.projects.byId(projectId))) return refused(missing('project', projectId))
+    const { kind, headings } = source.head
+    const importId = await writes.imports.begin({ projectId, fileName, sha256, kind, headings })
+    const counted = await addAll(writes, world, file, source, importId)
     const counts: ImportCounts = {
-      recordsRead: read.records.length,
+      recordsRead: found.recordsRead,
       recordsAdded: counted.recordsAdded,
       recordsAlreadyThere: counted.recordsAlreadyThere,
-      rowsRejected: read.unreadableRows.length,
-      problems: read.problems.filter(({ severity }) => severity !== 'note').length,
+      rowsRejected: found.unreadableRows.length,
+      problems: found.problems.filter(isProblem).length,
     }
     await writes.imports.finish(importId, counts)
     return given({ ...report, ...counted, importId })

@@ -6,6 +6,7 @@ import { importFile, type ImportReport } from './import-file.ts'
 import { keepPlaces } from './keep-places.ts'
 import type { Actor, Project } from './kept.ts'
 import type { World } from './ports.ts'
+import { inMemory } from './record-source.ts'
 
 const files = { finds: 'tollgate-wharf.csv', places: ['rooms.csv', 'boxes.csv'] } as const
 
@@ -18,7 +19,7 @@ export interface DemoLoaded {
 export async function loadDemo(
   world: World,
   by: Actor,
-  onProgress?: (done: number, total: number) => void,
+  onProgress?: (records: number) => void,
 ): Answer<DemoLoaded> {
   const bytesOf = (name: string) => fs.readFile(path.join(world.root, 'content', 'demo', name))
   const begun = await world.store.write('load-demo', by, async (writes) =>
@@ -32,10 +33,8 @@ export async function loadDemo(
     const kept = await keepPlaces(world, { projectId: project.id, bytes: await bytesOf(name) }, by)
     if (!kept.ok) return kept
   }
-  const imported = await importFile(
-    world,
-    { projectId: project.id, fileName: files.finds, bytes: await bytesOf(files.finds), dryRun: false, ...(onProgress ? { onProgress } : {}) },
-    by,
-  )
+  const finds = await bytesOf(files.finds)
+  const file = { projectId: project.id, fileName: files.finds, open: inMemory(finds), bytes: finds.length, dryRun: false }
+  const imported = await importFile(world, onProgress ? { ...file, onProgress } : file, by)
   return imported.ok ? given({ project, report: imported.value }) : imported
 }

@@ -4,7 +4,8 @@ import type { Caution } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { hazardsNoticed } from '../record/ids.ts'
 import type { ConditionRecord } from '../record/record.ts'
-import type { FileRead } from '../tables/read-file.ts'
+import type { HazardSeen } from '../record/read-row.ts'
+import type { Batch, RecordSource } from './record-source.ts'
 
 /** A stop and whom it concerns: a find, or a row of a file that gave none. */
 export interface Stop {
@@ -16,22 +17,35 @@ export interface Stop {
 const stopsIn = (record: ConditionRecord, knowledge: Knowledge, asOf: IsoDate): readonly Caution[] =>
   assess(record, knowledge, { asOf, questions: false }).cautions.filter(({ level }) => level === 'stop')
 
-/** Every stop of a file, before anything of it is planned or kept; rows that could not be read are heard as well. */
-export function* stopsOf(read: FileRead, knowledge: Knowledge, asOf: IsoDate): Generator<Stop> {
-  for (const record of read.records) {
-    for (const caution of stopsIn(record, knowledge, asOf)) yield { find: record.find_number, row: null, caution }
+/** All that is known of a lost row is the hazard, so a find is supposed of which nothing else is known either. */
+function stopsOfLostRow(row: number, hazards: readonly HazardSeen[], knowledge: Knowledge, asOf: IsoDate): readonly Stop[] {
+  const noticed = hazardsNoticed.filter((id) => hazards.some(({ hazard }) => hazard === id))
+  const supposed: ConditionRecord = {
+    find_number: `row ${row}`,
+    hazards_noticed: noticed,
+    components: [{ component: 'body', material: 'metal-unidentified' }],
   }
-  const lost = new Set(read.unreadableRows.map(({ row }) => row))
-  const heard = Map.groupBy(read.loudHazards.filter(({ row }) => lost.has(row)), ({ row }) => row)
-  for (const [row, hazards] of heard) {
-    const noticed = hazardsNoticed.filter((id) => hazards.some(({ hazard }) => hazard === id))
-    // All that is known of such a row is the hazard, so a find is supposed of which nothing else is known either.
-    const supposed: ConditionRecord = {
-      find_number: `row ${row}`,
-      hazards_noticed: noticed,
-      components: [{ component: 'body', material: 'metal-unidentified' }],
-    }
-    const find = hazards.find((one) => one.find !== null)?.find ?? null
-    for (const caution of stopsIn(supposed, knowledge, asOf)) yield { find, row, caution }
-  }
+  const find = hazards.find((one) => one.find !== null)?.find ?? null
+  return stopsIn(supposed, knowledge, asOf).map((caution) => ({ find, row, caution }))
+}
+
+/** The stops of one batch; rows that could not be read are heard as well. */
+export function stopsOfBatch(
+  batch: Batch,
+  hazards: ReadonlyMap<number, readonly HazardSeen[]>,
+  knowledge: Knowledge,
+  asOf: IsoDate,
+): readonly Stop[] {
+  const read = batch.records.flatMap((record) =>
+    stopsIn(record, knowledge, asOf).map((caution): Stop => ({ find: record.find_number, row: null, caution })),
+  )
+  const lost = batch.unreadableRows.flatMap(({ row }) => {
+    const heard = hazards.get(row)
+    return heard ? stopsOfLostRow(row, heard, knowledge, asOf) : []
+  })
+  return [...lost, ...read]
+}
+
+export function hazardsByRow({ head }: RecordSource): ReadonlyMap<number, readonly HazardSeen[]> {
+  return Map.groupBy(head.loudHazards, ({ row }) => row)
 }

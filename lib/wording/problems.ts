@@ -54,6 +54,7 @@ const words: Readonly<Record<ProblemCode, Words>> = {
   'broken-json': ({ found }) => `This is not valid JSON: ${shown(found)}. Mend it and read it again.`,
   'not-an-object': ({ found }) => `A record must be an object with “find_number” and “components”; found ${shown(found)}.`,
   'no-find-number': () => 'The find number is missing. Write it, so that the find can be planned.',
+  'no-place-name': () => 'The name of the room or box is missing. Write it, so that the row can be kept.',
   'no-component': () => 'The row says nothing of what the find is made of. Write a material; “metal-unidentified” will do.',
   'no-material': () => 'The material is missing. The part is planned as unidentified metal until it is written.',
   'unknown-material': ({ found, suggestion }) =>

@@ -1,0 +1,62 @@
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import { planCsvHead, planCsvRow } from '../services/plan-csv.ts'
+import { planFile, type Planned } from '../services/plan-file.ts'
+import { isProblem } from '../services/record-source.ts'
+import { countWords } from '../wording/list.ts'
+import { citedText, planText, stopWords } from '../wording/plan-text.ts'
+import { problemWords } from '../wording/problems.ts'
+import { citing, type Citing } from '../wording/statement.ts'
+import { exit, type Command } from './command.ts'
+import { fileArgument } from './file-argument.ts'
+import { knowledgeHere } from './knowledge-here.ts'
+import { choiceOption, dayOption } from './options.ts'
+
+const formats = ['text', 'json', 'csv'] as const
+type Format = (typeof formats)[number]
+
+function printed(format: Format, { record, plan }: Planned, knowledge: Knowledge, cite: Citing): string {
+  if (format === 'json') return `${JSON.stringify(plan)}\n`
+  return format === 'csv' ? planCsvRow(plan) : `${planText(record, plan, knowledge, cite)}\n\n`
+}
+
+export const command: Command = {
+  usage: 'plan FILE [--format text|json|csv] [--on DATE]',
+  says: 'Plans every record of a CSV, XLSX or JSON file: what to do, in order, and how to keep it.',
+  help: `
+FILE is told apart by its content; - reads standard input.
+--format text   to be read (stops first, then a plan a find)
+         json   one plan a line, in the order of the file
+         csv    one row a find
+--on DATE       the day it is planned for, as 2026-11-25; today where left out
+
+Plans go to standard output, problems to standard error.
+Exit code 0: all planned. 1: planned, but something could not be read. 2: nothing could be read, or the call is wrong.`,
+  options: { format: { type: 'string' }, on: { type: 'string' } },
+  async run(call, surroundings) {
+    const { out, err } = surroundings
+    const format = choiceOption(call, 'format', formats)
+    const asOf = dayOption(call, 'on', surroundings.today())
+    const file = fileArgument(call)
+    const knowledge = await knowledgeHere(surroundings)
+    const planned = await planFile(knowledge, file.open, file.bytes, asOf)
+    const { stops, problems, records } = await planned.before()
+
+    const loud = stops.map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`).join('')
+    // Standard output in JSON or CSV holds plans and nothing else; the stops stand in them as well.
+    if (format === 'text') await out(loud === '' ? '' : `${loud}\n`)
+    else err(loud)
+    for (const problem of problems) err(`${problemWords(problem)}\n`)
+    if (records === 0) {
+      err(`${file.name}: nothing in it could be read as a record, so nothing is planned.\n`)
+      return exit.wrongCall
+    }
+    if (format === 'text') {
+      await out(`Planned for ${asOf}: ${countWords(records, 'record')} of ${file.name}. Numbers in brackets name the works at the end.\n\n`)
+    }
+    if (format === 'csv') await out(planCsvHead)
+    const cite = citing()
+    for await (const one of planned.plans()) await out(printed(format, one, knowledge, cite))
+    if (format === 'text') await out(`${citedText(cite, knowledge)}\n`)
+    return problems.some(isProblem) ? exit.someUnreadable : exit.done
+  },
+}

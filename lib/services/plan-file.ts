@@ -1,0 +1,52 @@
+import type { IsoDate } from '../base/calendar.ts'
+import { assess } from '../engine/assess.ts'
+import type { Plan } from '../engine/plan.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
+import type { Problem } from '../record/problem.ts'
+import type { ConditionRecord } from '../record/record.ts'
+import type { OpenFile } from '../tables/csv-stream.ts'
+import { recordSource, type FileHead } from './record-source.ts'
+import { hazardsByRow, stopsOfBatch, type Stop } from './stops.ts'
+
+export interface Planned {
+  readonly record: ConditionRecord
+  readonly plan: Plan
+}
+
+export interface FilePlan {
+  readonly head: FileHead
+  /** The file gone through once for what comes before any plan: stops, problems, how many records there are. */
+  readonly before: () => Promise<{ readonly stops: readonly Stop[]; readonly problems: readonly Problem[]; readonly records: number }>
+  /** One plan a record, in the order of the file. */
+  readonly plans: () => AsyncIterable<Planned>
+  /** The plans of one find only. */
+  readonly plansOf: (find: string) => AsyncIterable<Planned>
+}
+
+/** Plans every record of a file and keeps nothing. */
+export async function planFile(knowledge: Knowledge, open: OpenFile, bytes: number, asOf: IsoDate): Promise<FilePlan> {
+  const source = await recordSource(knowledge, open, bytes)
+  return {
+    head: source.head,
+    async before() {
+      const hazards = hazardsByRow(source)
+      const stops: Stop[] = []
+      const problems: Problem[] = [...source.head.problems]
+      let records = 0
+      for await (const batch of source.batches()) {
+        stops.push(...stopsOfBatch(batch, hazards, knowledge, asOf))
+        problems.push(...batch.problems)
+        records += batch.records.length
+      }
+      return { stops, problems, records }
+    },
+    plans: () => plansWhere(() => true),
+    plansOf: (find) => plansWhere((record) => record.find_number === find),
+  }
+
+  async function* plansWhere(wanted: (record: ConditionRecord) => boolean): AsyncGenerator<Planned> {
+    for await (const { records } of source.batches()) {
+      for (const record of records.filter(wanted)) yield { record, plan: assess(record, knowledge, { asOf }) }
+    }
+  }
+}

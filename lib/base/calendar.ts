@@ -13,9 +13,20 @@ export function isoDate(text: string): IsoDate | null {
   }
 }
 
+/** Days already counted from one date: a queue of thousands asks for the same few over and over. */
+const counted = { from: '', after: new Map<number, IsoDate>() }
+
 /** The day `days` [d] after `date`; negative days go back. */
 export function addDays(date: IsoDate, days: number): IsoDate {
-  return Temporal.PlainDate.from(date).add({ days }).toString() as IsoDate
+  if (counted.from !== date) {
+    counted.from = date
+    counted.after = new Map()
+  }
+  const known = counted.after.get(days)
+  if (known) return known
+  const day = Temporal.PlainDate.from(date).add({ days }).toString() as IsoDate
+  counted.after.set(days, day)
+  return day
 }
 
 /** Whole days [d] from `from` to `to`; negative when `to` lies before. */

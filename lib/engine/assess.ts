@@ -21,7 +21,8 @@ export interface Occasion {
 
 function notCoveredBy(reasoning: Reasoning): Plan['notCovered'] {
   const left = [...reasoning.conclusions.values()].flatMap(({ index: { decision } }) =>
-    decision.notCovered.filter(({ when }) => {
+    decision.notCovered.filter(({ when, quiet }) => {
+      if (quiet) return false
       const parts = decision.each === 'find' ? [null] : reasoning.facts.components.map((_, part) => part)
       return parts.some((part) => {
         const lookup = lookupIn(reasoning, part, true)

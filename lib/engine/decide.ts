@@ -37,6 +37,8 @@ function answersOf(index: RuleIndex, holding: readonly number[], open: readonly 
   return answers.filter((_, rank) => ranks.has(rank))
 }
 
+const none: readonly number[] = []
+
 const silence: Decided = { holding: [], open: [], taken: null, possible: [] }
 
 /** A silent collecting decision says what holds on what is recorded; what cannot be told says nothing. */
@@ -56,7 +58,7 @@ export function decide(index: RuleIndex, lookup: Lookup): Decided {
   // Nothing called for is nothing said, and nothing else reads what a called-for decision leaves open.
   if (calledForBy.length > 0 && !calledForBy.some((fact) => lookup(fact) !== undefined)) return silence
   const { certain, possible } = match(index, lookup)
-  const maybe = rulesIn(possible).filter((rule) => !holds(certain, rule))
+  const maybe = possible === certain ? none : rulesIn(possible).filter((rule) => !holds(certain, rule))
   const { holding, open } = heedExceptions(index, rulesIn(certain), maybe)
   // In a silent decision an exception that nobody recorded silences nothing; it only leaves its answer possible.
   const silent = absent === 'silent'

@@ -59,9 +59,10 @@ function narrow(index: FactIndex, fact: Fact, certain: Mask, possible: Mask): vo
   }
 }
 
-/** Which rules of the decision hold, and which may hold. */
+/** Which rules of the decision hold, and which may hold. The masks are read before the decision is matched again. */
 export function match(index: RuleIndex, lookup: Lookup): Match {
-  const certain = index.all.slice()
+  const { certain } = index.scratch
+  certain.set(index.all)
   // While every fact is settled the two masks are one; the first doubt parts them.
   let possible = certain
   const words = certain.length
@@ -73,7 +74,10 @@ export function match(index: RuleIndex, lookup: Lookup): Match {
       if (possible !== certain) for (let word = 0; word < words; word++) possible[word]! &= settled[word]!
       continue
     }
-    if (possible === certain) possible = certain.slice()
+    if (possible === certain) {
+      possible = index.scratch.possible
+      possible.set(certain)
+    }
     // Absent contradicts nothing and settles nothing.
     if (fact === undefined) for (let word = 0; word < words; word++) certain[word]! &= factIndex.free[word]!
     else narrow(factIndex, fact, certain, possible)
@@ -85,8 +89,8 @@ const silence: Mask = new Int32Array(0)
 
 /** The rules that hold, where those that cannot be told are of no interest; ends as soon as none is left. */
 export function matchCertain(index: RuleIndex, lookup: Lookup): Mask {
-  const certain = index.all.slice()
-  const unasked = index.all.slice()
+  const { certain, possible: unasked } = index.scratch
+  certain.set(index.all)
   for (const factIndex of index.facts) {
     const fact = lookup(factIndex.fact)
     const settled = fact === undefined ? factIndex.free : settle(factIndex, fact)

@@ -41,6 +41,8 @@ export interface RuleIndex {
   readonly all: Mask
   /** The facts most rules ask about first, so that a decision with nothing to say ends early. */
   readonly facts: readonly FactIndex[]
+  /** Two masks the matcher writes into, one decision at a time: allocating them anew costs more than matching. */
+  readonly scratch: { readonly certain: Mask; readonly possible: Mask }
   /** For each rule, the rules it silences. */
   readonly silences: readonly (readonly number[])[]
   readonly hasExceptions: boolean
@@ -171,6 +173,7 @@ export function indexRules(decision: Decision): RuleIndex {
     facts: decision.facts
       .map((fact) => factIndex(fact, cells, words))
       .sort((a, b) => count(a.free) - count(b.free)),
+    scratch: { certain: new Int32Array(words), possible: new Int32Array(words) },
     silences: rules.map((rule) => rule.overrides.flatMap((id) => number.get(id) ?? [])),
     hasExceptions: rules.some((rule) => rule.overrides.length > 0),
     rank: rules.map((rule) =>

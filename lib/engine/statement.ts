@@ -1,5 +1,6 @@
 import type { Rule } from '../knowledge/knowledge.ts'
 import type { Fact } from '../record/fact.ts'
+import type { Decided } from './decide.ts'
 import type { Statement, UsedFact } from './plan.ts'
 import { lookupIn, speaks, type Conclusion, type Reasoning } from './reasoning.ts'
 
@@ -16,7 +17,7 @@ function shown(fact: Fact | undefined): Pick<UsedFact, 'said' | 'value'> {
   if (fact === undefined) return { said: 'absent', value: '' }
   if (fact.number !== undefined) return { said: fact.said, value: String(fact.number) }
   const values = fact.has.length > 0 ? fact.has : fact.may === 'any' ? [] : fact.may
-  return { said: fact.said, value: [...new Set(values)].join('; ') }
+  return { said: fact.said, value: values.length === 1 ? values[0]! : [...new Set(values)].join('; ') }
 }
 
 interface Voice {
@@ -28,22 +29,21 @@ interface Voice {
 function voices(conclusion: Conclusion, reasoning: Reasoning): ReadonlyMap<number, readonly Voice[]> {
   const { decision } = conclusion.index
   const heard = new Map<number, Voice[]>()
-  const hear = (part: number | null, rules: readonly number[], precautionary: boolean) => {
-    for (const rule of rules) heard.set(rule, [...(heard.get(rule) ?? []), { part, precautionary }])
+  const hear = (rule: number, voice: Voice) => {
+    const others = heard.get(rule)
+    if (others) others.push(voice)
+    else heard.set(rule, [voice])
   }
-  const each = conclusion.find
-    ? [{ part: null, decided: conclusion.find }]
-    : conclusion.components.map((decided, part) => ({ part, decided }))
-  for (const { part, decided } of each) {
-    hear(part, decided.holding, false)
-    if (decision.absent !== 'protective') continue
+  const listen = ({ holding, open }: Decided, part: number | null) => {
+    for (const rule of holding) hear(rule, { part, precautionary: false })
+    if (decision.absent !== 'protective' || open.length === 0) return
     const lookup = lookupIn(reasoning, part, true)
-    hear(
-      part,
-      decided.open.filter((rule) => speaks(decision, decision.rules[rule]!.when, lookup)),
-      true,
-    )
+    for (const rule of open) {
+      if (speaks(decision, decision.rules[rule]!.when, lookup)) hear(rule, { part, precautionary: true })
+    }
   }
+  if (conclusion.find) listen(conclusion.find, null)
+  else conclusion.components.forEach(listen)
   return heard
 }
 
@@ -53,44 +53,46 @@ function usedFacts(rule: Rule, reasoning: Reasoning, part: number | null, protec
   return rule.when.map((cell) => ({ fact: cell.fact, component, ...shown(lookup(cell.fact)) }))
 }
 
-/** Sources as the plan prints them, once a rule. */
-const printed = new WeakMap<Rule, Statement['sources']>()
+type Standing = Omit<Statement, 'components' | 'facts' | 'precautionary' | 'also'>
 
-function sourcesOf(rule: Rule): Statement['sources'] {
-  const known = printed.get(rule)
+/** What a rule says whatever the find: made once a rule. */
+const standing = new WeakMap<Rule, Standing>()
+
+function standingOf(rule: Rule, id: string, code: string): Standing {
+  const known = standing.get(rule)
   if (known) return known
-  const fresh = rule.sources
-    .filter((source) => source.says === 'supports')
-    .map(({ work, place, known: how }) => ({ work, place, known: how }))
-  printed.set(rule, fresh)
-  return fresh
-}
-
-/** One statement for a rule and the parts it speaks for, with everything needed to defend it. */
-function statementOf(
-  spoken: Omit<Spoken, 'statement'>,
-  heard: readonly Voice[],
-  reasoning: Reasoning,
-  protective: boolean,
-): Statement {
-  const { rule, id, code } = spoken
-  const parts = heard.flatMap(({ part }) => part ?? [])
-  return {
+  const sources = rule.sources.filter((source) => source.says === 'supports')
+  const fresh: Standing = {
     code,
     text: rule.text,
     strength: rule.strength,
     certainty: rule.certainty,
     rule: id,
-    sources: sourcesOf(rule),
+    sources: sources.map(({ work, place, known: how }) => ({ work, place, known: how })),
     because: rule.because,
     ...(rule.caution === null ? {} : { caution: rule.caution }),
-    components: parts.map((part) => reasoning.facts.components[part]!.name),
-    facts: heard.flatMap(({ part }) => usedFacts(rule, reasoning, part, protective)),
-    precautionary: heard.every(({ precautionary }) => precautionary),
     figures: rule.figures,
     ...(rule.contested === null ? {} : { contested: rule.contested }),
-    also: [],
   }
+  standing.set(rule, fresh)
+  return fresh
+}
+
+/** One statement for a rule and the parts it speaks for, with everything needed to defend it. */
+function statementOf(
+  { rule, id, code }: Omit<Spoken, 'statement'>,
+  heard: readonly Voice[],
+  reasoning: Reasoning,
+  protective: boolean,
+): Statement {
+  const components: string[] = []
+  const facts: UsedFact[] = []
+  for (const { part } of heard) {
+    if (part !== null) components.push(reasoning.facts.components[part]!.name)
+    facts.push(...usedFacts(rule, reasoning, part, protective))
+  }
+  const precautionary = heard.every((voice) => voice.precautionary)
+  return { ...standingOf(rule, id, code), components, facts, precautionary, also: [] }
 }
 
 function codeOf({ then, id }: Rule): string {

@@ -72,11 +72,14 @@ function interim(reasoning: Reasoning): Storage['interim'] {
 /** What every part asks of the humidity, and the band they share or the conflict between them. */
 export function humidityOf(reasoning: Reasoning) {
   const humidity = filling(reasoning, 'storage.rh')
-  const said = reasoning.facts.components.map((_, part) =>
-    humidity.flatMap((conclusion) => spoken(conclusion, reasoning, part)),
-  )
-  const parts = reasoning.facts.components.map(({ name }, part) => partBand(name, said[part]!))
-  return { humidity, parts, ...reconcile(parts) }
+  const whole = humidity.flatMap((conclusion) => spoken(conclusion, reasoning))
+  const { components } = reasoning.facts
+  const said =
+    components.length === 1
+      ? [whole]
+      : components.map((_, part) => humidity.flatMap((conclusion) => spoken(conclusion, reasoning, part)))
+  const parts = components.map(({ name }, part) => partBand(name, said[part]!))
+  return { whole, parts, ...reconcile(parts) }
 }
 
 /** The contract's word for how it is kept; nothing decided is left as it was found. */
@@ -87,15 +90,13 @@ export function keepOf(reasoning: Reasoning): Storage['keep'] {
 
 /** How the find is kept: humidity, temperature, light, air, and what to do when the box leaves its band. */
 export function storageOf(reasoning: Reasoning): Storage {
-  const { humidity, parts, band, conflict } = humidityOf(reasoning)
+  const { whole, parts, band, conflict } = humidityOf(reasoning)
   const kept = keepOf(reasoning)
   const keep = valueOf(reasoning, 'storage.keep')
   const light = valueOf(reasoning, 'storage.light')
   const air = saidOf(reasoning, 'storage.air')
   const { band: temperatureC, basis: temperatureBasis } = temperature(reasoning)
-  const humidityBasis = humidity
-    .flatMap((conclusion) => spoken(conclusion, reasoning))
-    .map(({ statement }) => statement)
+  const humidityBasis = whole.map(({ statement }) => statement)
   return {
     rhPercent: kept === 'wet' ? null : band,
     interim: conflict && kept !== 'wet' ? interim(reasoning) : null,

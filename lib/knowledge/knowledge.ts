@@ -134,6 +134,8 @@ export interface NotCovered {
   readonly when: readonly Cell[]
   readonly what: string
   readonly because: string
+  /** Knowingly silent, since another part of the plan speaks or nothing more need be said: for review and proofs, never in a plan. */
+  readonly quiet?: true
 }
 
 export interface Decision {

@@ -43,10 +43,10 @@ export function decisionSheetRows(sheet: DecisionSheet): string[][] {
     '',
     '',
   ])
-  const gaps = sheet.notCovered.map(({ when, what, because }) => [
+  const gaps = sheet.notCovered.map(({ when, what, because, quiet }) => [
     sheet.decision,
     '',
-    `We have no advice on: ${what}`,
+    `${quiet ? 'Knowingly silent' : 'We have no advice on'}: ${what}`,
     when,
     '',
     '',

@@ -16,7 +16,8 @@ export function decisionSheetText(sheet: DecisionSheet): string {
   const blocks = [
     head,
     ...sheet.rules.map(ruleLines),
-    ...(sheet.notCovered.length === 0 ? [] : [['We have no advice on'], ...sheet.notCovered.map(gapLines)]),
+    ...gapBlocks('We have no advice on', sheet.notCovered.filter(({ quiet }) => !quiet)),
+    ...gapBlocks('Knowingly silent', sheet.notCovered.filter(({ quiet }) => quiet)),
     ...(sheet.contested.length === 0 ? [] : [['Contested here'], ...sheet.contested.map(contestedLines)]),
   ]
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`
@@ -51,6 +52,10 @@ export function sourcesText({ sources }: Pick<SheetRule, 'sources'>): string {
       return `${against ? 'against: ' : ''}${where} (${known})`
     })
     .join('; ')
+}
+
+function gapBlocks(heading: string, gaps: DecisionSheet['notCovered']): string[][] {
+  return gaps.length === 0 ? [] : [[heading], ...gaps.map(gapLines)]
 }
 
 function gapLines({ when, what, because }: DecisionSheet['notCovered'][number]): string[] {

@@ -13,7 +13,13 @@ export interface DecisionSheet {
   /** Strictest first; empty for a decision that collects or gives a number. */
   readonly answers: readonly string[]
   readonly rules: readonly SheetRule[]
-  readonly notCovered: readonly { readonly when: string; readonly what: string; readonly because: string }[]
+  readonly notCovered: readonly {
+    readonly when: string
+    readonly what: string
+    readonly because: string
+    /** Knowingly silent: no plan says it. */
+    readonly quiet: boolean
+  }[]
   readonly contested: readonly {
     readonly question: string
     readonly follows: string
@@ -55,10 +61,11 @@ export function decisionSheet(decision: Decision, knowledge: Knowledge): Decisio
     answers:
       decision.policy === 'collect' ? [] : decision.answers.map((answer) => codeLabel(answer, knowledge)),
     rules: decision.rules.map((rule) => sheetRule(rule, decision, knowledge)),
-    notCovered: decision.notCovered.map(({ when, what, because }) => ({
+    notCovered: decision.notCovered.map(({ when, what, because, quiet = false }) => ({
       when: cellsWords(when, knowledge),
       what,
       because,
+      quiet,
     })),
     contested: [...disputed].toSorted().flatMap((id) => {
       const matter = knowledge.contested[id]

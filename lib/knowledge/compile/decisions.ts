@@ -89,6 +89,7 @@ export function linkDecision(decision: WrittenDecision, domains: Domains, shelf:
       ),
       what: fillSentence(entry.written.what, 'what', entry.place('what'), shelf, new Set()),
       because: fillSentence(entry.written.because, 'because', entry.place('because'), shelf, new Set()),
+      ...(entry.written.quiet ? { quiet: true as const } : {}),
     })),
   }
 }

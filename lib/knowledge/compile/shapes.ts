@@ -95,7 +95,7 @@ export const rule = z.strictObject({
   examples: z.array(z.strictObject({ given: z.record(z.string(), value), gives: z.unknown() })).optional(),
 })
 
-export const notCovered = z.strictObject({ when, what: sentence, because: sentence })
+export const notCovered = z.strictObject({ when, what: sentence, because: sentence, quiet: z.literal(true).optional() })
 
 export const decision = z.strictObject({
   decision: id,

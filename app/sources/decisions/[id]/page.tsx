@@ -1,9 +1,10 @@
 import type { Metadata } from 'next'
 import { notFound } from 'next/navigation'
-import { absentWords, cellWords, policyWords } from '../../../../lib/wording/rule.ts'
+import { absentWords, policyWords } from '../../../../lib/wording/rule.ts'
 import { fieldLabel } from '../../../../lib/wording/fact.ts'
 import { knowledgeHere } from '../../../_server/services.ts'
 import { Back } from '../../back.tsx'
+import { Gaps } from './gaps.tsx'
 import { RuleRows } from './rule-rows.tsx'
 
 interface Props {
@@ -52,21 +53,18 @@ export default async function DecisionSheet(props: Props) {
           ))}
         </table>
       </div>
-      {decision.notCovered.length > 0 && (
-        <section className="section" aria-labelledby="not-covered">
-          <h2 id="not-covered">We have no advice on</h2>
-          <ul className="plain-list stack">
-            {decision.notCovered.map((gap) => (
-              <li key={gap.what} className="measure">
-                <strong>{gap.what}</strong>
-                {gap.when.length > 0 &&
-                  ` (${gap.when.map((cell) => `${fieldLabel(cell.fact, knowledge)}: ${cellWords(cell, knowledge)}`).join('; ')})`}
-                . {gap.because}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <Gaps
+        id="not-covered"
+        name="We have no advice on"
+        gaps={decision.notCovered.filter(({ quiet }) => !quiet)}
+        knowledge={knowledge}
+      />
+      <Gaps
+        id="silent"
+        name="Knowingly silent"
+        gaps={decision.notCovered.filter(({ quiet }) => quiet)}
+        knowledge={knowledge}
+      />
     </>
   )
 }

@@ -1,0 +1,67 @@
+import { readFile } from 'node:fs/promises'
+import { describe, expect, test } from 'vitest'
+import * as ids from '../../lib/record/ids.ts'
+import { assemblage } from './assemblage.ts'
+import { demoFiles } from './files.ts'
+import { rooms } from './store.ts'
+
+const { records, boxes } = assemblage()
+const parts = records.flatMap(({ components }) => components)
+const missing = (all: readonly string[], met: readonly (string | undefined)[]) =>
+  all.filter((id) => !met.includes(id))
+
+describe('Tollgate Wharf', () => {
+  test.each(['tollgate-wharf.csv', 'rooms.csv', 'boxes.csv'])('%s is what the seed gives', async (name) => {
+    const kept = await readFile(new URL(`../../content/demo/${name}`, import.meta.url), 'utf8')
+    expect(kept).toBe((await demoFiles()).get(name))
+  })
+
+  test('is as large as a season leaves behind', () => {
+    const looks = Map.groupBy(records, ({ find_number }) => find_number)
+    const watched = [...looks.values()].filter((of) => of.length > 1)
+    expect(looks.size).toBeGreaterThanOrEqual(600)
+    expect(watched.length).toBeGreaterThanOrEqual(40)
+    expect(Math.max(...watched.map((of) => of.length))).toBeLessThanOrEqual(5)
+    expect([rooms.length, boxes.length]).toEqual([4, 60])
+  })
+
+  test('meets every material, burial, hazard, sign and trace of the contract', () => {
+    expect(
+      missing(
+        ids.material,
+        parts.map(({ material }) => material),
+      ),
+    ).toEqual([])
+    expect(
+      missing(
+        ids.burial,
+        records.flatMap(({ burial }) => burial ?? []),
+      ),
+    ).toEqual([])
+    expect(
+      missing(
+        ids.hazardsNoticed,
+        records.flatMap(({ hazards_noticed }) => hazards_noticed ?? []),
+      ),
+    ).toEqual([])
+    expect(
+      missing(
+        ids.seen,
+        parts.flatMap(({ seen }) => seen ?? []),
+      ),
+    ).toEqual([])
+    expect(
+      missing(
+        ids.evidence,
+        parts.flatMap(({ evidence }) => evidence ?? []),
+      ),
+    ).toEqual([])
+  })
+
+  test('is mostly dull iron', () => {
+    const iron = records.filter(({ components }) =>
+      components.some(({ material }) => ['iron', 'cast-iron', 'steel'].includes(material)),
+    )
+    expect(iron.length / records.length).toBeGreaterThan(0.45)
+  })
+})

@@ -24,7 +24,7 @@ Exit code 0: explained. 2: the file has no such find, or the call is wrong.`,
     const asOf = dayOption(call, 'on', surroundings.today())
     const file = fileArgument(call)
     const knowledge = await knowledgeHere(surroundings)
-    const { plansOf } = await planFile(knowledge, file.open, file.bytes, asOf)
+    const { plansOf } = await planFile(knowledge, file.content, asOf)
     let explained = 0
     for await (const { record, plan } of plansOf(find)) {
       explained += 1

@@ -1,13 +1,12 @@
 import fs from 'node:fs'
 import os from 'node:os'
 import path from 'node:path'
-import type { OpenFile } from '../tables/csv-stream.ts'
+import type { Content } from '../services/record-source.ts'
 import { WrongCall, type Call } from './command.ts'
 
 export interface GivenFile {
   readonly name: string
-  readonly open: OpenFile
-  readonly bytes: number
+  readonly content: Content
 }
 
 const whyNot: Readonly<Record<string, string>> = {
@@ -44,7 +43,6 @@ export function fileArgument(call: Call): GivenFile {
   }
   return {
     name: name === '-' ? 'standard input' : path.basename(name),
-    open: () => fs.createReadStream(file, { highWaterMark: 1 << 20 }),
-    bytes: fs.statSync(file).size,
+    content: { open: () => fs.createReadStream(file, { highWaterMark: 1 << 20 }), size: fs.statSync(file).size },
   }
 }

@@ -38,7 +38,7 @@ Exit code 0: all planned. 1: planned, but something could not be read. 2: nothin
     const asOf = dayOption(call, 'on', surroundings.today())
     const file = fileArgument(call)
     const knowledge = await knowledgeHere(surroundings)
-    const planned = await planFile(knowledge, file.open, file.bytes, asOf)
+    const planned = await planFile(knowledge, file.content, asOf)
     const { stops, problems, records } = await planned.before()
 
     const loud = stops.map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`).join('')

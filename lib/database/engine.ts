@@ -42,8 +42,7 @@ const int8 = 20
 function postgresql(url: string, heard: Heard | undefined): Connected {
   const types: pg.CustomTypesConfig = {
     // Times in milliseconds fit a JavaScript number; pg gives int8 as text otherwise.
-    getTypeParser: (oid: number, format?: 'text' | 'binary') =>
-      oid === int8 ? Number : (pg.types.getTypeParser(oid, format as 'text') as (value: string) => unknown),
+    getTypeParser: (oid: number) => (oid === int8 ? Number : (pg.types.getTypeParser(oid) as (value: string) => unknown)),
   }
   const pool = new pg.Pool({ connectionString: url, types, max: 8, connectionTimeoutMillis: 5000 })
   // A server that goes away while a connection rests must not end this process; the next query tells of it.

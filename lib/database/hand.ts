@@ -64,7 +64,7 @@ export async function add<Table extends Written>(
   for (const slice of slices(whole, size)) {
     const values = slice as unknown as Insertable<Tables[Table]>[]
     const insert = hand.db.insertInto(table).values(values)
-    const careful = once === undefined ? insert : insert.onConflict((on) => on.columns(once as never).doNothing())
+    const careful = once === undefined ? insert : insert.onConflict((on) => on.columns(once).doNothing())
     const ids = (await careful.returning('id' as never).execute()) as unknown as readonly { id: string }[]
     for (const { id } of ids) added.add(id)
   }

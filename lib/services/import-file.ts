@@ -2,25 +2,22 @@ import { createHash } from 'node:crypto'
 import { given, refused } from '../base/outcome.ts'
 import { missing, type Answer } from '../base/trouble.ts'
 import type { Problem } from '../record/problem.ts'
-import type { OpenFile } from '../tables/csv-stream.ts'
 import type { UnreadableRow } from '../tables/read-file.ts'
 import { enterRecords } from './enter-records.ts'
 import { newRecordCount } from './import-count.ts'
 import type { Actor } from './kept.ts'
 import type { ImportCounts, Reads, World, Writes } from './ports.ts'
-import { isProblem, recordSource, type FileHead, type RecordSource } from './record-source.ts'
+import { isProblem, openerOf, recordSource, type Content, type FileHead, type RecordSource } from './record-source.ts'
 import { hazardsByRow, stopsOfBatch, type Stop } from './stops.ts'
 
 export interface FileToImport {
   readonly projectId: string
   readonly fileName: string
-  /** Opens the file anew; it is gone through more than once. */
-  readonly open: OpenFile
-  readonly bytes: number
+  readonly bytes: Content
   /** Only tells what would happen; nothing is kept. */
   readonly dryRun: boolean
-  /** Records dealt with so far. May begin again from nought when another writer was in the way. */
-  readonly onProgress?: (records: number) => void
+  /** Records dealt with, of how many. May begin again from nought when another writer was in the way. */
+  readonly onProgress?: (done: number, total: number) => void | Promise<void>
 }
 
 export interface ImportReport {
@@ -59,31 +56,37 @@ async function lookThrough(source: RecordSource, world: World): Promise<Found> {
 
 type Counted = Pick<ImportReport, 'recordsAdded' | 'recordsAlreadyThere' | 'findsNew'>
 
-async function wouldAdd(reads: Reads, file: FileToImport, source: RecordSource): Promise<Counted> {
-  const count = newRecordCount(reads, file.projectId)
+async function wouldAdd(reads: Reads, { projectId, onProgress }: FileToImport, source: RecordSource, total: number): Promise<Counted> {
+  const count = newRecordCount(reads, projectId)
   let done = 0
   for await (const { records } of source.batches()) {
     await count.see(records)
-    file.onProgress?.((done += records.length))
+    await onProgress?.((done += records.length), total)
   }
   return count.sofar()
 }
 
-async function addAll(writes: Writes, world: World, file: FileToImport, source: RecordSource, importId: string): Promise<Counted> {
-  const count = newRecordCount(writes, file.projectId)
+async function addAll(
+  writes: Writes,
+  world: World,
+  { projectId, onProgress }: FileToImport,
+  source: RecordSource,
+  { importId, total }: { readonly importId: string; readonly total: number },
+): Promise<Counted> {
+  const count = newRecordCount(writes, projectId)
   let done = 0
   for await (const { records, unreadableRows } of source.batches()) {
     await count.see(records)
-    await enterRecords(writes, world, file.projectId, records, importId)
+    await enterRecords(writes, world, projectId, records, importId)
     await writes.imports.reject(importId, unreadableRows)
-    file.onProgress?.((done += records.length))
+    await onProgress?.((done += records.length), total)
   }
   return count.sofar()
 }
 
-async function hashOf(open: OpenFile): Promise<string> {
+async function hashOf(content: Content): Promise<string> {
   const hash = createHash('sha256')
-  for await (const piece of open()) hash.update(piece)
+  for await (const piece of openerOf(content)()) hash.update(piece)
   return hash.digest('hex')
 }
 
@@ -92,22 +95,22 @@ async function hashOf(open: OpenFile): Promise<string> {
  * mend. The same file again adds nothing.
  */
 export async function importFile(world: World, file: FileToImport, by: Actor): Answer<ImportReport> {
-  const source = await recordSource(world.knowledge, file.open, file.bytes)
+  const source = await recordSource(world.knowledge, file.bytes)
   const found = await lookThrough(source, world)
   const { projectId, fileName, dryRun } = file
   const report = { ...found, fileName, dryRun, importId: null, file: source.head }
   if (dryRun || found.recordsRead + found.unreadableRows.length === 0) {
     return world.store.read(async (reads) => {
       if (!(await reads.projects.byId(projectId))) return refused(missing('project', projectId))
-      return given({ ...report, ...(await wouldAdd(reads, file, source)) })
+      return given({ ...report, ...(await wouldAdd(reads, file, source, found.recordsRead)) })
     })
   }
-  const sha256 = await hashOf(file.open)
+  const sha256 = await hashOf(file.bytes)
   return world.store.write('import-file', by, async (writes) => {
     if (!(await writes.projects.byId(projectId))) return refused(missing('project', projectId))
     const { kind, headings } = source.head
     const importId = await writes.imports.begin({ projectId, fileName, sha256, kind, headings })
-    const counted = await addAll(writes, world, file, source, importId)
+    const counted = await addAll(writes, world, file, source, { importId, total: found.recordsRead })
     const counts: ImportCounts = {
       recordsRead: found.recordsRead,
       recordsAdded: counted.recordsAdded,

@@ -2,11 +2,10 @@ import fs from 'node:fs/promises'
 import path from 'node:path'
 import { given, refused } from '../base/outcome.ts'
 import { type Answer } from '../base/trouble.ts'
-import { importFile, type ImportReport } from './import-file.ts'
+import { importFile, type FileToImport, type ImportReport } from './import-file.ts'
 import { keepPlaces } from './keep-places.ts'
 import type { Actor, Project } from './kept.ts'
 import type { World } from './ports.ts'
-import { inMemory } from './record-source.ts'
 
 const files = { finds: 'tollgate-wharf.csv', places: ['rooms.csv', 'boxes.csv'] } as const
 
@@ -19,7 +18,7 @@ export interface DemoLoaded {
 export async function loadDemo(
   world: World,
   by: Actor,
-  onProgress?: (records: number) => void,
+  onProgress?: FileToImport['onProgress'],
 ): Answer<DemoLoaded> {
   const bytesOf = (name: string) => fs.readFile(path.join(world.root, 'content', 'demo', name))
   const begun = await world.store.write('load-demo', by, async (writes) =>
@@ -34,7 +33,7 @@ export async function loadDemo(
     if (!kept.ok) return kept
   }
   const finds = await bytesOf(files.finds)
-  const file = { projectId: project.id, fileName: files.finds, open: inMemory(finds), bytes: finds.length, dryRun: false }
+  const file = { projectId: project.id, fileName: files.finds, bytes: finds, dryRun: false }
   const imported = await importFile(world, onProgress ? { ...file, onProgress } : file, by)
   return imported.ok ? given({ project, report: imported.value }) : imported
 }

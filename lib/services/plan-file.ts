@@ -4,8 +4,7 @@ import type { Plan } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Problem } from '../record/problem.ts'
 import type { ConditionRecord } from '../record/record.ts'
-import type { OpenFile } from '../tables/csv-stream.ts'
-import { recordSource, type FileHead } from './record-source.ts'
+import { recordSource, type Content, type FileHead } from './record-source.ts'
 import { hazardsByRow, stopsOfBatch, type Stop } from './stops.ts'
 
 export interface Planned {
@@ -24,8 +23,8 @@ export interface FilePlan {
 }
 
 /** Plans every record of a file and keeps nothing. */
-export async function planFile(knowledge: Knowledge, open: OpenFile, bytes: number, asOf: IsoDate): Promise<FilePlan> {
-  const source = await recordSource(knowledge, open, bytes)
+export async function planFile(knowledge: Knowledge, content: Content, asOf: IsoDate): Promise<FilePlan> {
+  const source = await recordSource(knowledge, content)
   return {
     head: source.head,
     async before() {

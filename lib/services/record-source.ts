@@ -39,11 +39,23 @@ async function* slices({ records, problems, unreadableRows }: FileRead): AsyncGe
   }
 }
 
+/** A file's content: held already, or to be opened as often as needed. */
+export type Content = Uint8Array | { readonly open: OpenFile; readonly size: number }
+
+export function openerOf(content: Content): OpenFile {
+  if (!(content instanceof Uint8Array)) return content.open
+  return async function* () {
+    yield content
+  }
+}
+
 /** Told apart by content. A large table of text leaves in flat memory; all else is held whole, within the reader's own limits. */
-export async function recordSource(knowledge: Knowledge, open: OpenFile, bytes: number): Promise<RecordSource> {
+export async function recordSource(knowledge: Knowledge, content: Content): Promise<RecordSource> {
+  const open = openerOf(content)
+  const size = content instanceof Uint8Array ? content.length : content.size
   const { textWords } = knowledge.vocabulary
   const names = namesOf(knowledge.vocabulary)
-  if (bytes >= largeBytes) {
+  if (size >= largeBytes) {
     const survey = await surveyCsv(open, names, textWords)
     if (survey) {
       const { encoding, headings, unknownColumns, problems, loudHazards } = survey
@@ -55,13 +67,6 @@ export async function recordSource(knowledge: Knowledge, open: OpenFile, bytes: 
   }
   const read = await readFile(await whole(open), names, textWords)
   return { head: { ...read, problems: [] }, batches: () => slices(read) }
-}
-
-/** The bytes of an upload as something that can be opened again and again. */
-export function inMemory(bytes: Uint8Array): OpenFile {
-  return async function* () {
-    yield bytes
-  }
 }
 
 /** Something asks to be looked at: a row that gave nothing, or a value that was not understood. */

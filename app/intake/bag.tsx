@@ -1,6 +1,6 @@
 'use client'
 
-import { useCallback, useReducer, useState } from 'react'
+import { useCallback, useReducer, useRef, useState } from 'react'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { fields, type FieldName } from '../../lib/record/fields.ts'
 import { act } from './_sheet/act.ts'
@@ -21,15 +21,19 @@ import { PlanSaid } from './_plan/plan-said.tsx'
 import type { IntakeProps } from './intake.tsx'
 import { KeepBag } from './keep-bag-form.tsx'
 import { useDraft } from './use-draft.ts'
+import { useSteadyPlace } from './use-steady-place.ts'
 import { usePlanning } from './use-planning.ts'
 
 export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
   const { knowledge } = props
   const [state, dispatch] = useReducer(act, null, () => gridState([{ id: newId(), cells: {} }], basics))
   const [pasted, setPasted] = useState<readonly (readonly string[])[] | null>(null)
+  const wantsFocus = useRef(false)
   const draft = useDraft(props.project ?? 'new', state.sheet, dispatch)
   const rows = liveRows(state)
   const planning = usePlanning(rows, knowledge, props.asOf, props.contacts)
+  const table = useRef<HTMLDivElement>(null)
+  useSteadyPlace(table, planning.now.stops.length)
   const { labelOf, show, flawsOf } = useWords(knowledge, planning.read)
 
   const field = fieldAt(state)
@@ -50,7 +54,10 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
   }
   const onAnswer = (part: string | null, asked: FieldName, text: string) => {
     const row = rows.find(
-      ({ id }) => planned !== null && planning.read.get(id)?.record === planned.record && isPart(id, part, rows, planned.record.components),
+      ({ id }) =>
+        planned !== null &&
+        planning.read.get(id)?.record === planned.record &&
+        isPart(id, part, rows, planned.record.components),
     )
     if (row !== undefined) dispatch({ do: 'answer', rowId: row.id, field: asked, text })
   }
@@ -59,32 +66,41 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
     <div className="stack wide">
       <DoNowStrip now={planning.now} knowledge={knowledge} />
       <LoudHazards rows={rows} read={planning.read} knowledge={knowledge} />
-      <Toolbar state={state} dispatch={dispatch} draft={draft} />
-      <Grid
-        state={state}
-        dispatch={dispatch}
-        labelOf={labelOf}
-        show={show}
-        flawsOf={flawsOf}
-        planOf={planOf}
-        onBlock={onBlock}
-        editor={
-          state.editing === null ? null : (
-            <CellEditor
-              key={`${here?.id} ${field}`}
-              label={labelOf(field)}
-              text={state.editing.text}
-              words={knowledge.vocabulary.fields[field]?.values ?? []}
-              several={fields[field].kind === 'choices'}
-              onType={(text) => dispatch({ do: 'type', text })}
-              onLeave={() => dispatch({ do: 'commit' })}
-            />
-          )
-        }
+      <div ref={table} className="stack">
+        <Toolbar state={state} dispatch={dispatch} draft={draft} wantsFocus={wantsFocus} />
+        <Grid
+          state={state}
+          dispatch={dispatch}
+          labelOf={labelOf}
+          show={show}
+          flawsOf={flawsOf}
+          planOf={planOf}
+          onBlock={onBlock}
+          wantsFocus={wantsFocus}
+          editor={
+            state.editing === null ? null : (
+              <CellEditor
+                key={`${here?.id} ${field}`}
+                label={labelOf(field)}
+                text={state.editing.text}
+                words={knowledge.vocabulary.fields[field]?.values ?? []}
+                several={fields[field].kind === 'choices'}
+                onType={(text) => dispatch({ do: 'type', text })}
+                onLeave={() => dispatch({ do: 'commit' })}
+              />
+            )
+          }
+        />
+      </div>
+      <CellHelp
+        field={field}
+        flaw={here === undefined ? null : (flawsOf(here)?.get(field) ?? null)}
+        knowledge={knowledge}
       />
-      <CellHelp field={field} flaw={here === undefined ? null : (flawsOf(here)?.get(field) ?? null)} knowledge={knowledge} />
       <KeepBag rows={state.sheet.rows} bag={planning.bag} known={props.known} dispatch={dispatch} />
-      {planned !== null && <PlanPanel planned={planned} planner={planning.planner} knowledge={knowledge} onAnswer={onAnswer} />}
+      {planned !== null && (
+        <PlanPanel planned={planned} planner={planning.planner} knowledge={knowledge} onAnswer={onAnswer} />
+      )}
       <PlanSaid planned={planned} />
       {pasted !== null && (
         <PastePreview

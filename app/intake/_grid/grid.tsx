@@ -1,7 +1,7 @@
 'use client'
 
 import { useVirtualizer } from '@tanstack/react-virtual'
-import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, type ReactNode } from 'react'
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, type ReactNode, type RefObject } from 'react'
 import type { Planned } from '../../../lib/field/bag.ts'
 import type { FieldName } from '../../../lib/record/fields.ts'
 import type { Act } from '../_sheet/act.ts'
@@ -22,13 +22,15 @@ interface Props {
   readonly planOf: (row: SheetRow) => { readonly planned: Planned | null; readonly withAbove: boolean }
   readonly editor: ReactNode
   readonly onBlock: (text: string) => void
+  /** Set by whatever moves the active cell on purpose: the next drawing then takes focus to it. */
+  readonly wantsFocus: RefObject<boolean>
 }
 
 export const rowHeight = 56
 const headHeight = 48
 
 /** The bag as a grid: one cell in the tab order, rows drawn only where they are seen. */
-export function Grid({ state, dispatch, labelOf, show, flawsOf, planOf, editor, onBlock }: Props) {
+export function Grid({ state, dispatch, labelOf, show, flawsOf, planOf, editor, onBlock, wantsFocus }: Props) {
   const scroller = useRef<HTMLDivElement>(null)
   const { columns, spot } = state
   const template = useMemo(() => templateOf(columns), [columns])
@@ -45,9 +47,8 @@ export function Grid({ state, dispatch, labelOf, show, flawsOf, planOf, editor, 
     rangeExtractor: useCallback((range: Parameters<typeof rowsShown>[0]) => rowsShown(range, spot.row), [spot.row]),
   })
 
-  const { wantsFocus, ...events } = useGridEvents(state, dispatch, onBlock, () =>
-    Math.max(1, Math.floor((scroller.current?.clientHeight ?? rowHeight) / rowHeight) - 1),
-  )
+  const page = () => Math.max(1, Math.floor((scroller.current?.clientHeight ?? rowHeight) / rowHeight) - 1)
+  const events = useGridEvents(state, dispatch, onBlock, page, wantsFocus)
 
   useEffect(() => virtual.scrollToIndex(spot.row, { align: 'auto' }), [virtual, spot.row])
   useLayoutEffect(() => {

@@ -1,3 +1,4 @@
+import type { RefObject } from 'react'
 import type { Act } from '../_sheet/act.ts'
 import type { GridState } from '../_sheet/state.ts'
 import type { DraftState } from '../use-draft.ts'
@@ -9,6 +10,7 @@ interface Props {
   readonly state: GridState
   readonly dispatch: (action: Act) => void
   readonly draft: DraftState
+  readonly wantsFocus: RefObject<boolean>
 }
 
 const draftWords: Readonly<Record<DraftState, string>> = {
@@ -18,18 +20,23 @@ const draftWords: Readonly<Record<DraftState, string>> = {
   'not-kept': 'This device does not let drafts be kept: save before you leave',
 }
 
-export function Toolbar({ state, dispatch, draft }: Props) {
+export function Toolbar({ state, dispatch, draft, wantsFocus }: Props) {
   const all = state.columns.length > basics.length
   const toEnd = () => {
+    wantsFocus.current = true
     dispatch({ do: 'go', spot: { row: state.sheet.rows.length - 1, column: 0 }, extend: false })
     dispatch({ do: 'enter', newId: newId() })
+  }
+  const addPart = () => {
+    wantsFocus.current = true
+    dispatch({ do: 'add-part', newId: newId() })
   }
   return (
     <div className={style.toolbar} role="toolbar" aria-label="Rows">
       <button className="button first" type="button" onClick={toEnd}>
         Next find
       </button>
-      <button className="button" type="button" onClick={() => dispatch({ do: 'add-part', newId: newId() })}>
+      <button className="button" type="button" onClick={addPart}>
         Another part
       </button>
       <button

@@ -1,4 +1,4 @@
-import { useRef, type ClipboardEvent, type KeyboardEvent, type MouseEvent } from 'react'
+import { useRef, type ClipboardEvent, type KeyboardEvent, type MouseEvent, type RefObject } from 'react'
 import type { Act } from '../_sheet/act.ts'
 import { editingKeyActs, keyAct, type Key } from '../_sheet/keys.ts'
 import { tab, type Spot } from '../_sheet/move.ts'
@@ -12,8 +12,8 @@ export function useGridEvents(
   dispatch: (action: Act) => void,
   onBlock: (text: string) => void,
   page: () => number,
+  wantsFocus: RefObject<boolean>,
 ) {
-  const wantsFocus = useRef(false)
   /** After Escape the next Tab leaves the grid, so that nobody is caught in it. */
   const leaving = useRef(false)
   const wasActive = useRef(false)
@@ -62,7 +62,7 @@ export function useGridEvents(
     event.clipboardData.setData('text/plain', blockText(state))
   }
 
-  return { wantsFocus, onKeyDown, onMouseDown, onClick, onPaste, onCopy }
+  return { onKeyDown, onMouseDown, onClick, onPaste, onCopy }
 }
 
 const one = (action: Act | null): readonly Act[] => (action === null ? [] : [action])

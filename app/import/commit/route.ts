@@ -1,0 +1,35 @@
+import { revalidatePath } from 'next/cache'
+import { troubleWords } from '../../../lib/wording/trouble.ts'
+import { servicesHere } from '../../_server/services.ts'
+import { received } from '../received.ts'
+import type { ImportLine } from '../import-line.ts'
+import { summaryOf } from '../summary.ts'
+
+/** Imports the file and tells how far it is, a line of JSON at a time; the last line is the result. */
+export async function POST(request: Request) {
+  const file = await received(request)
+  if (!file.ok) return Response.json({ says: file.says }, { status: 400 })
+  const { by, ...given } = file
+  const services = await servicesHere()
+  const text = new TextEncoder()
+  const body = new ReadableStream<Uint8Array>({
+    async start(lines) {
+      const tell = (line: ImportLine) => lines.enqueue(text.encode(`${JSON.stringify(line)}\n`))
+      const onProgress = async (done: number, total: number) => {
+        tell({ done, total })
+        // Lets the line leave before the next stretch is kept.
+        await new Promise((resolve) => setImmediate(resolve))
+      }
+      try {
+        const answer = await services.importFile({ ...given, dryRun: false, onProgress }, by)
+        if (answer.ok) tell({ summary: summaryOf(answer.value, given.projectId, services.knowledge) })
+        else tell({ says: troubleWords(answer.problems) })
+      } catch {
+        tell({ says: 'The import broke off through a fault of ours. Nothing of the file was kept; try again.' })
+      }
+      lines.close()
+    },
+  })
+  revalidatePath('/', 'layout')
+  return new Response(body, { headers: { 'content-type': 'application/x-ndjson; charset=utf-8', 'cache-control': 'no-store' } })
+}

@@ -42,7 +42,9 @@ function mergeField(field: FieldName, rows: readonly RowRead[], into: Loose, unr
     }
   }
   if (value !== undefined) into[field] = value
-  if (kept.length > 0) unread[field] = joinList([...new Set(kept)])
+  // `unknown` for the day only sets an undated record apart from dated ones of the same find.
+  const misread = field === 'recorded_on' ? kept.filter((text) => text !== 'unknown') : kept
+  if (misread.length > 0) unread[field] = joinList([...new Set(misread)])
   return problems
 }
 

@@ -23,7 +23,7 @@ const units: Readonly<Partial<Record<FieldName, Readonly<Record<string, number>>
   fragments: count,
   soil_ph: { ph: 1 },
   soil_chloride_mg_kg: { 'mg/kg': 1, ppm: 1, 'g/kg': 1000 },
-  stored_rh_percent: { '%': 1, percent: 1, rh: 1, '%rh': 1, 'percent rh': 1 },
+  stored_rh_percent: { '%': 1, percent: 1, rh: 1, '%rh': 1, '% rh': 1, 'percent rh': 1 },
   stored_temperature_c: { c: 1, '°c': 1, 'deg c': 1, celsius: 1 },
   date_from: { ad: 1, ce: 1, bc: -1, bce: -1 },
   date_to: { ad: 1, ce: 1, bc: -1, bce: -1 },

@@ -1,4 +1,6 @@
 import { parseArgs } from 'node:util'
+import { planFigures } from './plans.ts'
+import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
 /** `npm run bench [-- rules|plans|csv …]`: prints our figures beside their peers of the same run, as ratios. */
@@ -10,6 +12,23 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
         `  ${String(rules).padStart(5)} rules  ${name.padEnd(32)} ${Math.round(perSecond).toLocaleString('en').padStart(10)}  ${ratio.toPrecision(3)}×`,
       )
     }
+  },
+  plans: async () => {
+    const figures = planFigures()
+    const whole = (number: number) => Math.round(number).toLocaleString('en')
+    console.log(`plans of ${whole(figures.records)} records under ${figures.rules} rules, one core`)
+    console.log(`  records read as facts   ${whole(figures.factsPerSecond)} a second`)
+    console.log(`  all decisions           ${whole(figures.decidedPerSecond)} a second`)
+    console.log(`  whole plans             ${whole(figures.plansPerSecond)} a second`)
+    const { median, p95 } = figures.lookNextMilliseconds
+    console.log(
+      `  look next               ${median.toFixed(1)} ms median, ${p95.toFixed(1)} ms at the 95th percentile`,
+    )
+  },
+  rows: async () => {
+    const { rows, seconds, peakMegabytes } = await rowFigures()
+    console.log(`${rows.toLocaleString('en')} rows of one CSV planned by the command`)
+    console.log(`  ${seconds.toFixed(0)} s, at most ${peakMegabytes.toFixed(0)} MB`)
   },
 }
 

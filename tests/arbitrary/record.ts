@@ -8,10 +8,68 @@ import type { Component, ConditionRecord, Treatment } from '../../lib/record/rec
 
 /** Texts that have broken a reader or a writer somewhere. */
 const awkward = [
-  '=1+1', '+44 1', '-5', '-x', '@home', "'", "'=x", "''-1", '"', '""', 'a"b', '5" nail', 'a,b', 'a;b', ';', '\\', '\\;', 'a\\;b\\', 'C:\\finds\\1',
-  'two\nlines', 'a\tb', 'a|b', 'unknown', 'null', 'NaN', 'true', '0012', '1e5', '12,5', '1 200', '2024-03-01', '03/04/2024', 'json:{"a":1}', 'json:',
-  '_x0041_', '_x005F_x0041_', '__proto__', 'constructor', 'toString', '{"a":1}', '[1]', '<b>&amp;</b>', '&lt;', 'é', 'e\u0301', 'ß', 'Ω', '中', '😀',
-  '\u00a0x', '\u200b', '\u2028', '\ufeffx', 'find.x', 'part.x', 'material', 'Find Number', 'sep=;', '#tag', '=HYPERLINK("x")', 'C++', 'a@b|by=c',
+  '=1+1',
+  '+44 1',
+  '-5',
+  '-x',
+  '@home',
+  "'",
+  "'=x",
+  "''-1",
+  '"',
+  '""',
+  'a"b',
+  '5" nail',
+  'a,b',
+  'a;b',
+  ';',
+  '\\',
+  '\\;',
+  'a\\;b\\',
+  'C:\\finds\\1',
+  'two\nlines',
+  'a\tb',
+  'a|b',
+  'unknown',
+  'null',
+  'NaN',
+  'true',
+  '0012',
+  '1e5',
+  '12,5',
+  '1 200',
+  '2024-03-01',
+  '03/04/2024',
+  'json:{"a":1}',
+  'json:',
+  '_x0041_',
+  '_x005F_x0041_',
+  '__proto__',
+  'constructor',
+  'toString',
+  '{"a":1}',
+  '[1]',
+  '<b>&amp;</b>',
+  '&lt;',
+  'é',
+  'e\u0301',
+  'ß',
+  'Ω',
+  '中',
+  '😀',
+  '\u00a0x',
+  '\u200b',
+  '\u2028',
+  '\ufeffx',
+  'find.x',
+  'part.x',
+  'material',
+  'Find Number',
+  'sep=;',
+  '#tag',
+  '=HYPERLINK("x")',
+  'C++',
+  'a@b|by=c',
 ]
 
 export const textArbitrary: fc.Arbitrary<string> = fc
@@ -23,11 +81,50 @@ export const textArbitrary: fc.Arbitrary<string> = fc
   .map(cleanText)
   .filter((text) => text !== '' && !/^#(?:[A-Z/0]+[!?]?|#+)$/i.test(text))
 
+/** Trade words that name no hazard and no kind of object. */
+export const plainWords: fc.Arbitrary<string> = fc.constantFrom(
+  'strip of metal',
+  'bent piece',
+  'Trench 4, north side',
+  'by hand',
+  'quay fill',
+  'upper layer',
+  'looks old',
+  'C1207',
+  'tray 3',
+)
+
+/** Words that name a hazard or a kind of object, here and there among others. */
+export const tellingWords: fc.Arbitrary<string> = fc.oneof(
+  plainWords,
+  fc.constantFrom(
+    'musket ball',
+    'live grenade',
+    'gas mask',
+    'radium dial',
+    'old museum label',
+    'human bone',
+    'mercury beads',
+    'aerosol can',
+  ),
+  fc.constantFrom(
+    'padlock',
+    'coffin plate',
+    'silver coin',
+    'knife blade',
+    'bowl',
+    'coin hoard',
+    'wound wire pin',
+    'horseshoe',
+  ),
+)
+
 const dateArbitrary: fc.Arbitrary<IsoDate> = fc
   .date({ min: new Date('1950-01-01'), max: new Date('2060-12-31'), noInvalidDate: true })
   .map((date) => date.toISOString().slice(0, 10) as IsoDate)
 
-const subset = (values: readonly string[]) => fc.uniqueArray(fc.constantFrom(...values), { minLength: 1, maxLength: 4 })
+const subset = (values: readonly string[]) =>
+  fc.uniqueArray(fc.constantFrom(...values), { minLength: 1, maxLength: 4 })
 
 /** A number that a careful person could write: within its range, with few digits. */
 function numberArbitrary(name: FieldName): fc.Arbitrary<number> {
@@ -37,104 +134,211 @@ function numberArbitrary(name: FieldName): fc.Arbitrary<number> {
   return fc
     .double({ min: from, max: Math.min(to, 50_000), noNaN: true })
     .map((value) => Number(value.toPrecision(4)))
-    .filter((value) => value >= from && value <= to && !(name === 'stored_rh_percent' && value > 0 && value < 1))
+    .filter(
+      (value) => value >= from && value <= to && !(name === 'stored_rh_percent' && value > 0 && value < 1),
+    )
     .map((value) => (value === 0 ? 0 : value))
 }
 
-const treatmentArbitrary: fc.Arbitrary<Treatment> = fc
-  .record(
-    {
-      what: fc.oneof(fc.constantFrom(...ids.doneAlready), textArbitrary),
-      on: fc.oneof(fc.constantFrom('2017', '2017-03', '2017-03-09'), textArbitrary),
-      by: textArbitrary,
-      medium: textArbitrary,
-    },
-    { requiredKeys: ['what'] },
-  )
-  .filter(({ what }) => (ids.doneAlready as readonly string[]).includes(what) || !(ids.doneAlready as readonly string[]).includes(nameKey(what)))
+const treatmentArbitrary = (words: fc.Arbitrary<string>): fc.Arbitrary<Treatment> =>
+  fc
+    .record(
+      {
+        what: fc.oneof(fc.constantFrom(...ids.doneAlready), words),
+        on: fc.oneof(fc.constantFrom('2017', '2017-03', '2017-03-09'), words),
+        by: words,
+        medium: words,
+      },
+      { requiredKeys: ['what'] },
+    )
+    .filter(
+      ({ what }) =>
+        (ids.doneAlready as readonly string[]).includes(what) ||
+        !(ids.doneAlready as readonly string[]).includes(nameKey(what)),
+    )
 
-function testArbitrary(names: readonly string[]): fc.Arbitrary<string> {
-  const part = fc.oneof(fc.constant(''), fc.constantFrom(...names.filter((name) => !/[:]/.test(name)).map((name) => `${name}/`), ''))
+export function testArbitrary(names: readonly string[]): fc.Arbitrary<string> {
+  const part = fc.oneof(
+    fc.constant(''),
+    fc.constantFrom(...names.filter((name) => !/[:]/.test(name)).map((name) => `${name}/`), ''),
+  )
   const result = fc.oneof(
     fc.constantFrom(...ids.silverNitrate, 'unknown').map((value) => `silver-nitrate:${value}`),
     fc.constantFrom(...ids.magnet).map((value) => `magnet:${value}`),
     fc.constantFrom(...ids.radiograph).map((value) => `radiograph:${value}`),
     fc.constantFrom(...ids.oxygenUptake).map((value) => `oxygen-uptake:${value}`),
-    subset(['Fe', 'Cu', 'Sn', 'Pb', 'Ag', 'Au', 'Hg', 'Zn', 'As', 'Cl']).map((elements) => `xrf:${elements.join('+')}`),
-    subset(['akaganeite', 'goethite', 'nantokite', 'vivianite']).map((phases) => `xrd:${phases.join('+')}`),
+    subset(['Fe', 'Cu', 'Sn', 'Pb', 'Ag', 'Au', 'Hg', 'Zn', 'As', 'Cl', 'Cd', 'Ra', 'Th', 'U']).map(
+      (elements) => `xrf:${elements.join('+')}`,
+    ),
+    subset([
+      'akaganeite',
+      'goethite',
+      'nantokite',
+      'vivianite',
+      'atacamite',
+      'lead-formate',
+      'ferrous-chloride',
+    ]).map((phases) => `xrd:${phases.join('+')}`),
     fc.integer({ min: 0, max: 9000 }).map((value) => `residual-chloride-ppm:${value}`),
     fc.integer({ min: 0, max: 9000 }).map((value) => `bath-chloride-mg-l:${value}`),
   )
   return fc.tuple(part, result).map(([where, test]) => `${where}${test}`)
 }
 
-function valueArbitrary(name: FieldName): fc.Arbitrary<unknown> {
+function valueArbitrary(name: FieldName, words: fc.Arbitrary<string>): fc.Arbitrary<unknown> {
   const field = fields[name]
   const listed: readonly string[] = 'ids' in field ? field.ids : []
   switch (field.kind) {
     case 'text':
-      return textArbitrary
+      return words
     case 'texts':
-      return fc.uniqueArray(textArbitrary, { minLength: 1, maxLength: 3 })
+      return fc.uniqueArray(words, { minLength: 1, maxLength: 3 })
     case 'choice':
       return fc.constantFrom(...listed, 'unknown')
     case 'open-choice':
       return fc.constantFrom(...listed, 'unknown', 'gaming piece', 'candlestick base')
     case 'choices':
-      return fc.oneof({ weight: 5, arbitrary: subset(listed) }, { weight: 1, arbitrary: fc.constant(['unknown']) })
+      return fc.oneof(
+        { weight: 5, arbitrary: subset(listed) },
+        { weight: 1, arbitrary: fc.constant(['unknown']) },
+      )
     case 'number':
     case 'whole':
-      return fc.oneof({ weight: 6, arbitrary: numberArbitrary(name) }, { weight: 1, arbitrary: fc.constant('unknown') })
+      return fc.oneof(
+        { weight: 6, arbitrary: numberArbitrary(name) },
+        { weight: 1, arbitrary: fc.constant('unknown') },
+      )
     case 'date':
       return dateArbitrary
     case 'treatments':
-      return fc.uniqueArray(treatmentArbitrary, { minLength: 1, maxLength: 2, selector: (treatment) => JSON.stringify(treatment) })
+      return fc.uniqueArray(treatmentArbitrary(words), {
+        minLength: 1,
+        maxLength: 2,
+        selector: (treatment) => JSON.stringify(treatment),
+      })
     case 'tests':
       return fc.constant(undefined)
   }
 }
 
-function optional(level: 'find' | 'component', without: readonly string[], chance: number): fc.Arbitrary<Record<string, unknown>> {
-  const names = (Object.keys(fields) as FieldName[]).filter((name) => fields[name].level === level && !without.includes(name))
+export interface Manner {
+  /** How many of ten fields are filled in. */
+  readonly filled?: number
+  /** What stands in the free texts. */
+  readonly words?: fc.Arbitrary<string>
+  /** Fields that are left out. */
+  readonly without?: readonly FieldName[]
+}
+
+function optional(
+  level: 'find' | 'component',
+  { filled = 5, words = textArbitrary, without = [] }: Manner,
+): fc.Arbitrary<Record<string, unknown>> {
+  const names = (Object.keys(fields) as FieldName[]).filter(
+    (name) => fields[name].level === level && !without.includes(name),
+  )
+  const perhaps = (name: FieldName) =>
+    fc.oneof(
+      { withCrossShrink: true },
+      { weight: 10 - filled, arbitrary: fc.constant(undefined) },
+      { weight: filled, arbitrary: valueArbitrary(name, words) },
+    )
   return fc
-    .record(Object.fromEntries(names.map((name) => [name, fc.option(valueArbitrary(name), { nil: undefined, freq: chance })])))
+    .record(Object.fromEntries(names.map((name) => [name, perhaps(name)])))
     .map((values) => Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)))
 }
 
 const componentName = fc.oneof(
-  { weight: 5, arbitrary: fc.constantFrom('body', 'pin', 'plate', 'left rivet', 'body-2', 'handle', 'inner face', 'lid') },
+  {
+    weight: 5,
+    arbitrary: fc.constantFrom('body', 'pin', 'plate', 'left rivet', 'body-2', 'handle', 'inner face', 'lid'),
+  },
   { weight: 1, arbitrary: textArbitrary },
 )
 
-export function componentArbitrary(): fc.Arbitrary<Component> {
-  const material = fc.oneof({ weight: 3, arbitrary: fc.constantFrom('iron', 'copper-alloy') }, { weight: 4, arbitrary: fc.constantFrom(...ids.material) })
+export function componentArbitrary(manner: Manner = {}): fc.Arbitrary<Component> {
+  const material = fc.oneof(
+    { weight: 3, arbitrary: fc.constantFrom('iron', 'copper-alloy') },
+    { weight: 4, arbitrary: fc.constantFrom(...ids.material) },
+  )
+  const without: readonly FieldName[] = ['component', 'material', ...(manner.without ?? [])]
   return fc
-    .tuple(componentName, material, optional('component', ['component', 'material'], 1))
+    .tuple(componentName, material, optional('component', { ...manner, without }))
     .map(([component, of, rest]) => ({ component, material: of, ...rest }) as Component)
 }
 
 export const findNumberArbitrary: fc.Arbitrary<string> = fc.oneof(
-  { weight: 6, arbitrary: fc.integer({ min: 1, max: 99_999 }).map((number) => `TW-${String(number).padStart(4, '0')}`) },
+  {
+    weight: 6,
+    arbitrary: fc.integer({ min: 1, max: 99_999 }).map((number) => `TW-${String(number).padStart(4, '0')}`),
+  },
   { weight: 1, arbitrary: textArbitrary },
 )
 
 /** Valid records of the contract over the whole vocabulary: any field may be there or not, any value may be `unknown`. */
-export function recordArbitrary(): fc.Arbitrary<ConditionRecord> {
+export function recordArbitrary(manner: Manner = {}): fc.Arbitrary<ConditionRecord> {
+  const { filled = 5, without = [] } = manner
+  const component = componentArbitrary(manner)
   const components = fc.oneof(
-    { weight: 2, arbitrary: fc.array(componentArbitrary(), { minLength: 1, maxLength: 1 }) },
-    { weight: 1, arbitrary: fc.uniqueArray(componentArbitrary(), { minLength: 2, maxLength: 4, selector: ({ component }) => component }) },
+    { weight: 2, arbitrary: fc.array(component, { minLength: 1, maxLength: 1 }) },
+    {
+      weight: 1,
+      arbitrary: fc.uniqueArray(component, {
+        minLength: 2,
+        maxLength: 4,
+        selector: ({ component: name }) => name,
+      }),
+    },
   )
+  const withTests = (parts: readonly Component[]) =>
+    fc.oneof(
+      { weight: without.includes('tests') ? 10 : 10 - filled, arbitrary: fc.constant(undefined) },
+      {
+        weight: without.includes('tests') ? 0 : filled,
+        arbitrary: fc.uniqueArray(testArbitrary(parts.map(({ component: name }) => name)), {
+          minLength: 1,
+          maxLength: 3,
+        }),
+      },
+    )
   return fc
-    .tuple(findNumberArbitrary, optional('find', ['find_number', 'tests'], 1), components)
-    .chain(([find_number, rest, parts]) => {
-      const tests = fc.uniqueArray(testArbitrary(parts.map(({ component }) => component)), { minLength: 1, maxLength: 3 })
-      return fc.option(tests, { nil: undefined, freq: 1 }).map(
-        (found) => ({ find_number, ...rest, ...(found === undefined ? {} : { tests: found }), components: parts }) as ConditionRecord,
-      )
-    })
+    .tuple(
+      findNumberArbitrary,
+      optional('find', { ...manner, without: ['find_number', 'tests', ...without] }),
+      components,
+    )
+    .chain(([find_number, rest, parts]) =>
+      withTests(parts).map(
+        (tests) =>
+          ({
+            find_number,
+            ...rest,
+            ...(tests === undefined ? {} : { tests }),
+            components: parts,
+          }) as ConditionRecord,
+      ),
+    )
+}
+
+const quietly: readonly FieldName[] = ['hazards_noticed']
+
+/** Records nearly empty, half filled in and full; two in three name no hazard, for a stop leaves little else to say. */
+export function anyRecord(manner: Omit<Manner, 'filled' | 'words'> = {}): fc.Arbitrary<ConditionRecord> {
+  const { without = [] } = manner
+  const calm = { words: plainWords, without: [...quietly, ...without] }
+  return fc.oneof(
+    ...[1, 5, 9].flatMap((filled) => [
+      { weight: 2, arbitrary: recordArbitrary({ ...calm, filled }) },
+      { weight: 1, arbitrary: recordArbitrary({ words: tellingWords, without, filled }) },
+    ]),
+  )
 }
 
 /** Records of different finds, as one file holds them. */
 export function recordsArbitrary(most = 5): fc.Arbitrary<readonly ConditionRecord[]> {
-  return fc.uniqueArray(recordArbitrary(), { minLength: 1, maxLength: most, selector: ({ find_number }) => find_number })
+  return fc.uniqueArray(recordArbitrary(), {
+    minLength: 1,
+    maxLength: most,
+    selector: ({ find_number }) => find_number,
+  })
 }

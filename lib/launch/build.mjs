@@ -10,17 +10,18 @@ const madeOf = ['app', 'lib', 'content', 'public', 'package-lock.json', 'next.co
 const notOf = [path.join('lib', 'launch'), path.join('lib', 'cli')]
 const stamp = path.join(root, '.next', 'made-of')
 
-function filesIn(place) {
-  const full = path.join(root, place)
+function filesIn(folder, place) {
+  const full = path.join(folder, place)
   if (notOf.includes(place) || !fs.existsSync(full)) return []
   if (!fs.statSync(full).isDirectory()) return [place]
-  return fs.readdirSync(full).flatMap((name) => filesIn(path.join(place, name)))
+  return fs.readdirSync(full).flatMap((name) => filesIn(folder, path.join(place, name)))
 }
 
-export function sourceStamp() {
+/** Changes with any file that a build is made of: its name, its place, its content. */
+export function sourceStamp(folder = root) {
   const hash = createHash('sha256')
-  for (const file of madeOf.flatMap(filesIn).sort()) {
-    const content = fs.readFileSync(path.join(root, file))
+  for (const file of madeOf.flatMap((place) => filesIn(folder, place)).sort()) {
+    const content = fs.readFileSync(path.join(folder, file))
     hash.update(`${file}\0${content.length}\0`).update(content)
   }
   return hash.digest('hex')

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { ConditionRecord } from '../../lib/record/record.ts'
+import type { FindPage } from '../../lib/services/list-finds.ts'
 import { engines } from '../database/engines.ts'
 import { assistant, conservator, day, record } from '../database/samples.ts'
 import { realKnowledge, stage, value, type Stage } from './world.ts'
@@ -68,7 +69,7 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
     const seen: string[] = []
     let stops = 0
     for (let after: string | null = ''; after !== null; ) {
-      const page = value(await at.services.listFinds({ projectId: id, order: 'urgency', after: after || null, limit: 10 }))
+      const page: FindPage = value(await at.services.listFinds({ projectId: id, order: 'urgency', after: after || null, limit: 10 }))
       expect(page.total).toBe(57)
       for (const { line } of page.finds) {
         seen.push(line.findNumber)

@@ -17,10 +17,11 @@ export default async function StartPage() {
   const person = await personHere()
   if (chosen === null) return <Empty known={person !== null} />
   const start = await orElsewhere(services.startPage(chosen.id))
+  const stops = await orElsewhere(services.listFinds({ projectId: chosen.id, order: 'urgency', stopsOnly: true, limit: 500 }))
   if (start.finds === 0) return <Empty known={person !== null} project={chosen} />
   return (
     <>
-      <StopsToday stops={start.stops} invented={chosen.invented} />
+      <StopsToday stops={stops.finds} total={stops.total} invented={chosen.invented} />
       <header className="head">
         <h1>{dayWords(start.today)}</h1>
         <p className="lead">

@@ -25,7 +25,7 @@ export function FindList({ finds, invented, tells, urgency = true }: Props) {
           <Link className={style.find} href={`/finds/${findId}`}>
             <strong>{line.findNumber}</strong>
             <span>{[line.object, line.quantity > 1 ? `× ${line.quantity}` : ''].filter(Boolean).join(' ')}</span>
-            {invented && <Invented />}
+            {invented && <Invented quiet />}
           </Link>
           {urgency && <UrgencyMark urgency={line.urgency} />}
           <span className={style.keep}>
@@ -33,7 +33,7 @@ export function FindList({ finds, invented, tells, urgency = true }: Props) {
             {keepWords(line)}
           </span>
           <span className={style.tells}>
-            {line.stops.length > 0 && <strong>{`Stop. ${line.stops[0]?.text} `}</strong>}
+            {line.stops.length > 0 && <strong>{`${line.stops[0]?.text} `}</strong>}
             {tells === 'step' ? line.stops.length === 0 && line.firstStep : line.reasons.join(' ')}
           </span>
         </li>

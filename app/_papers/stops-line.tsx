@@ -5,7 +5,7 @@ export function StopsLine({ stops }: { readonly stops: readonly { readonly about
   return stops.map(({ about, text, who }) => (
     <div key={`${about} ${text}`} className={style.stop}>
       <p>
-        <strong>{`Stop: ${text}`}</strong>
+        <strong>{text}</strong>
       </p>
       <p>{[about, who === '' ? '' : `Call ${who}`].filter((words) => words !== '').join('. ')}</p>
     </div>

@@ -3,7 +3,7 @@ import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { rulerOfStorage } from '../../lib/papers/ruler.ts'
 import { bandWords, temperatureWords } from '../../lib/wording/band.ts'
 import { codeLabel } from '../../lib/wording/fact.ts'
-import { keepSentence, wetOrDryWords, withinWords } from '../../lib/wording/keep.ts'
+import { keepSentence, wetOrDryWords } from '../../lib/wording/keep.ts'
 import { countWords } from '../../lib/wording/list.ts'
 import { HumidityRuler } from '../_ruler/humidity-ruler.tsx'
 import { Lines } from './lines.tsx'
@@ -53,7 +53,7 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
         {storage.act.map((act) => (
           <div key={act.says.rule}>
             <dt>{act.aboveRhPercent === undefined ? `Below ${act.belowRhPercent} %` : `Above ${act.aboveRhPercent} %`}</dt>
-            <dd>{`${act.says.text} Act ${withinWords(act.within)}.`}</dd>
+            <dd>{act.says.text}</dd>
           </div>
         ))}
       </dl>
@@ -65,7 +65,7 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
       )}
       {interim !== null && <Lines statements={[interim.says]} knowledge={knowledge} />}
       <details>
-        <summary className="tall">Why so: every statement behind it</summary>
+        <summary className={style.why}>Why so</summary>
         <Lines statements={storage.basis.filter(({ text, because }) => text !== '' || because !== '')} knowledge={knowledge} />
       </details>
     </div>

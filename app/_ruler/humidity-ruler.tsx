@@ -1,86 +1,90 @@
-import { useId } from 'react'
+import { useId, type CSSProperties, type ReactNode } from 'react'
+import type { Band } from '../../lib/engine/plan.ts'
 import { narrows, type Ruler } from '../../lib/papers/ruler.ts'
 import { bandMark, bandWords, numberWords } from '../../lib/wording/band.ts'
 import { barWords, gapWords, rulerWords } from '../../lib/wording/ruler.ts'
-import { AxisMarks, Hatch, RulerBarShape, percent, span } from './ruler-parts.tsx'
+import { Axis, Hatch, HoldingShape, GapShape, RulerBarShape, percent } from './ruler-parts.tsx'
 import { RulerTable } from './ruler-table.tsx'
 import style from './ruler.module.css'
-
-const rowHeight = 44
-const top = 24
 
 /** Full size: every part with its name and band, what they share, where they fall apart, where it is kept now. */
 export function HumidityRuler({ ruler }: { readonly ruler: Ruler }) {
   const id = useId()
-  const rows = ruler.bars.length + (ruler.gap ? 1 : 0) + (ruler.holding ? 1 : 0)
-  const axis = top + rows * rowHeight + 4
-  const shown = ruler.shared !== null && narrows(ruler.shared) ? ruler.shared : null
+  const shared = ruler.shared !== null && narrows(ruler.shared) ? ruler.shared : null
   return (
     <figure className={style.figure}>
-      <svg className={style.full} height={axis + 46} width="100%" role="img" aria-label={rulerWords(ruler)}>
-        <Hatch id={id} />
-        <AxisMarks y={axis} from={top - 4} />
-        {ruler.bars.map((bar, index) => (
-          <g key={bar.name} data-part={bar.name}>
-            <text x="0" y={top + index * rowHeight + 13} className={style.name}>
-              {bar.name} <tspan className={style.quiet}>{barWords(bar)}</tspan>
-            </text>
-            <RulerBarShape bar={bar} y={top + index * rowHeight + 20} height={16} hatch={id} />
-          </g>
-        ))}
-        {ruler.gap !== null && <Gap gap={ruler.gap} y={top + ruler.bars.length * rowHeight} />}
-        {ruler.holding !== null && (
-          <g data-part="holding">
-            <text x="0" y={top + (rows - 1) * rowHeight + 13} className={style.name}>
-              Holding band until a conservator decides <tspan className={style.quiet}>{bandWords(ruler.holding)}</tspan>
-            </text>
-            <rect {...span(ruler.holding)} y={top + (rows - 1) * rowHeight + 20} height="16" className={style.holding} />
-          </g>
+      <div className={style.full} role="img" aria-label={rulerWords(ruler)}>
+        <svg className={style.patterns} aria-hidden="true">
+          <Hatch id={id} />
+        </svg>
+        <div className={style.rows}>
+          {ruler.bars.map((bar) => (
+            <Row key={bar.name} part={bar.name} name={bar.name} words={barWords(bar)}>
+              <RulerBarShape bar={bar} y={0} height={16} hatch={id} />
+            </Row>
+          ))}
+          {ruler.gap !== null && (
+            <Row part="gap" name={gapWords(ruler.gap)} words="">
+              <GapShape from={ruler.gap.from} to={ruler.gap.to} />
+            </Row>
+          )}
+          {ruler.holding !== null && (
+            <Row part="holding" name="Holding band until a conservator decides" words={bandWords(ruler.holding)}>
+              <HoldingShape band={ruler.holding} />
+            </Row>
+          )}
+          {shared !== null && <Shared band={shared} parts={ruler.bars.length} />}
+          {ruler.now !== null && <div className={style.nowLine} style={{ left: percent(ruler.now) }} data-part="now" />}
+        </div>
+        <Axis />
+        {ruler.now !== null && (
+          <p className={style.nowWords} style={beside(ruler.now)}>{`now ${numberWords(ruler.now)} %`}</p>
         )}
-        {shown !== null && (
-          <g data-part="shared">
-            <rect {...span(shown)} y={top - 6} height={ruler.bars.length * rowHeight + 4} className={style.shared} />
-            <text
-              x={percent(shown.min + shown.max < 100 ? shown.min : shown.max)}
-              y={top - 11}
-              textAnchor={shown.min + shown.max < 100 ? 'start' : 'end'}
-              className={style.strong}
-            >
-              {ruler.bars.length > 1 ? `together ${bandMark(shown)}` : bandMark(shown)}
-            </text>
-          </g>
-        )}
-        {ruler.now !== null && <Now at={ruler.now} axis={axis} />}
-      </svg>
+      </div>
       <Legend ruler={ruler} />
       <RulerTable ruler={ruler} />
     </figure>
   )
 }
 
-function Gap({ gap, y }: { readonly gap: NonNullable<Ruler['gap']>; readonly y: number }) {
+interface RowProps {
+  readonly part: string
+  readonly name: string
+  readonly words: string
+  readonly children: ReactNode
+}
+
+function Row({ part, name, words, children }: RowProps) {
   return (
-    <g data-part="gap" className={style.gap}>
-      <text x="0" y={y + 13} className={style.strong}>
-        {gapWords(gap)}
-      </text>
-      <line x1={percent(gap.from)} x2={percent(gap.to)} y1={y + 28} y2={y + 28} />
-      <line x1={percent(gap.from)} x2={percent(gap.from)} y1={y + 20} y2={y + 36} />
-      <line x1={percent(gap.to)} x2={percent(gap.to)} y1={y + 20} y2={y + 36} />
-    </g>
+    <div className={style.rowOfFull} data-part={part}>
+      <p>
+        <span>
+          <strong>{name}</strong> {words}
+        </span>
+      </p>
+      <svg height="16" width="100%">
+        {children}
+      </svg>
+    </div>
   )
 }
 
-function Now({ at, axis }: { readonly at: number; readonly axis: number }) {
-  const anchor = at < 15 ? 'start' : at > 85 ? 'end' : 'middle'
+/** The band of the whole find, outlined round all bars and named above them. */
+function Shared({ band, parts }: { readonly band: Band; readonly parts: number }) {
+  const width = Math.max(band.max - band.min, 0.6)
+  const words = parts > 1 ? `together ${bandMark(band)}` : bandMark(band)
   return (
-    <g data-part="now" className={style.now}>
-      <line x1={percent(at)} x2={percent(at)} y1={top - 4} y2={axis + 22} />
-      <text x={percent(at)} y={axis + 38} textAnchor={anchor} className={style.strong}>
-        {`now ${numberWords(at)} %`}
-      </text>
-    </g>
+    <div className={style.shared} style={{ left: percent(Math.min(band.min, 99.4)), width: `${width}%` }} data-part="shared">
+      <span className={band.min + band.max < 100 ? style.fromLeft : style.fromRight}>{words}</span>
+    </div>
   )
+}
+
+/** Centred under its place, but never past either end. */
+function beside(at: number): CSSProperties {
+  if (at < 12) return { marginInlineStart: 0 }
+  if (at > 88) return { textAlign: 'end' }
+  return { marginInlineStart: percent(at), transform: 'translateX(-50%)', width: 'max-content' }
 }
 
 function Legend({ ruler }: { readonly ruler: Ruler }) {
@@ -90,5 +94,7 @@ function Legend({ ruler }: { readonly ruler: Ruler }) {
     ruler.shared !== null && narrows(ruler.shared) && 'outlined: the band for the whole find',
     ruler.now !== null && 'dashed line: where it is kept now',
   ].filter((entry) => entry !== false)
-  return entries.length === 0 ? null : <figcaption className={style.legend}>{`% relative humidity; ${entries.join('; ')}`}</figcaption>
+  return entries.length === 0 ? null : (
+    <figcaption className={style.legend}>{`% relative humidity; ${entries.join('; ')}`}</figcaption>
+  )
 }

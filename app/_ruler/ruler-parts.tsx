@@ -51,33 +51,36 @@ export function RulerBarShape({ bar, y, height, hatch }: BarProps) {
 
 const marks = [0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100]
 
-export function AxisMarks({ y, from }: { readonly y: number; readonly from: number }) {
+/** The axis under the bars: a tick at each ten, a number at each twenty. */
+export function Axis() {
   return (
-    <g aria-hidden="true">
+    <svg className={style.axisRow} height="26" width="100%" aria-hidden="true">
+      <line x1="0" x2="100%" y1="0.5" y2="0.5" className={style.axis} />
       {marks.map((mark) => (
-        <line
-          key={mark}
-          x1={percent(mark)}
-          x2={percent(mark)}
-          y1={mark % 20 === 0 ? from : y - 4}
-          y2={y + (mark % 20 === 0 ? 6 : 4)}
-          className={style.tick}
-        />
+        <line key={mark} x1={percent(mark)} x2={percent(mark)} y1="0" y2={mark % 20 === 0 ? 7 : 4} className={style.axis} />
       ))}
-      <line x1="0" x2="100%" y1={y} y2={y} className={style.axis} />
       {marks
         .filter((mark) => mark % 20 === 0)
         .map((mark) => (
-          <text
-            key={mark}
-            x={percent(mark)}
-            y={y + 20}
-            textAnchor={mark === 0 ? 'start' : mark === 100 ? 'end' : 'middle'}
-            className={style.scale}
-          >
+          <text key={mark} x={percent(mark)} y="22" textAnchor={mark === 0 ? 'start' : mark === 100 ? 'end' : 'middle'}>
             {mark === 100 ? '100 %' : mark}
           </text>
         ))}
+    </svg>
+  )
+}
+
+/** A measure between two bars that do not meet. */
+export function GapShape({ from, to }: { readonly from: number; readonly to: number }) {
+  return (
+    <g className={style.gap}>
+      <line x1={percent(from)} x2={percent(to)} y1="8" y2="8" />
+      <line x1={percent(from)} x2={percent(from)} y1="1" y2="15" />
+      <line x1={percent(to)} x2={percent(to)} y1="1" y2="15" />
     </g>
   )
+}
+
+export function HoldingShape({ band }: { readonly band: Band }) {
+  return <rect {...span(band)} y="1" height="14" className={style.holding} />
 }

@@ -52,7 +52,7 @@ function SharedAndNow({ ruler, height }: { readonly ruler: Ruler; readonly heigh
   return (
     <>
       {ruler.shared !== null && narrows(ruler.shared) && ruler.bars.length > 1 && (
-        <rect {...span(ruler.shared)} y="1" height={height - 2} className={style.shared} />
+        <rect {...span(ruler.shared)} y="1" height={height - 2} className={style.sharedSmall} />
       )}
       {ruler.now !== null && (
         <line x1={percent(ruler.now)} x2={percent(ruler.now)} y1="0" y2={height} className={style.nowSmall} />

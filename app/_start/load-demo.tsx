@@ -1,14 +1,15 @@
 import Link from 'next/link'
 import { Invented } from '../_marks/invented.tsx'
+import { DemoButton } from './demo-button.tsx'
 import { loadDemo } from './load-demo-action.ts'
 
 /** One click to a store full of invented finds. */
 export function LoadDemo({ known }: { readonly known: boolean }) {
   return (
     <form action={loadDemo}>
-      <button className="button">
+      <DemoButton>
         Load the demo, Tollgate Wharf <Invented />
-      </button>
+      </DemoButton>
       {!known && (
         <span className="soft small">
           {' '}

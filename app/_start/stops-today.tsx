@@ -4,15 +4,21 @@ import { countWords } from '../../lib/wording/list.ts'
 import { Invented } from '../_marks/invented.tsx'
 import style from './start.module.css'
 
+interface Props {
+  readonly stops: readonly Standing[]
+  readonly total: number
+  readonly invented: boolean
+}
+
 /** Stops of the whole project, before anything else: each sentence once, with whom to call and which finds. */
-export function StopsToday({ stops, invented }: { readonly stops: readonly Standing[]; readonly invented: boolean }) {
+export function StopsToday({ stops, total, invented }: Props) {
   if (stops.length === 0) return null
   const lines = stops.flatMap(({ findId, line }) => line.stops.map((stop) => ({ findId, findNumber: line.findNumber, object: line.object, stop })))
   const groups = [...Map.groupBy(lines, ({ stop }) => `${stop.text} ${stop.who}`)]
   return (
     <section className={style.stops} aria-labelledby="stops">
-      <h2 id="stops">{`Stop: ${countWords(stops.length, 'find')}`} {invented && <Invented />}</h2>
-      <ul className="plain-list stack">
+      <h2 id="stops">{`Stop: ${countWords(total, 'find')}`} {invented && <Invented />}</h2>
+      <ul className={style.stopList}>
         {groups.map(([key, group]) => (
           <li key={key}>
             <p className={style.stop}>{group[0]?.stop.text}</p>

@@ -1,3 +1,4 @@
+import Link from 'next/link'
 import type { Caution } from '../../lib/engine/plan.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { codeLabel } from '../../lib/wording/fact.ts'
@@ -23,6 +24,11 @@ export function Stop({ caution, knowledge, about }: Props) {
       </p>
       <p className={style.text}>{caution.text}</p>
       {caution.who !== '' && <p className={style.who}>{`Call ${caution.who}`}</p>}
+      {caution.call !== null && caution.who === knowledge.vocabulary.contacts[caution.call]?.label && (
+        <p className="no-print">
+          <Link href="/contacts">Write down who that is for your site</Link>
+        </p>
+      )}
       <p>{caution.because}</p>
       {caution.caution !== undefined && <p>{caution.caution}</p>}
       {caution.also.map((other) => (

@@ -9,7 +9,7 @@ import { RulerRow } from '../_ruler/small-rulers.tsx'
 import type { MisfitShown } from './store-of.ts'
 import style from './store.module.css'
 
-const shownOfEach = 12
+const shownOfEach = 6
 
 /** Finds whose box does not suit them, the reason as heading, the find's own bars beside the box's humidity. */
 export function Misfits({ misfits, invented }: { readonly misfits: readonly MisfitShown[]; readonly invented: boolean }) {
@@ -24,7 +24,7 @@ export function Misfits({ misfits, invented }: { readonly misfits: readonly Misf
             {group.slice(0, shownOfEach).map(({ find, box, room, held }) => (
               <li key={find.findId} className={style.line}>
                 <Link className="tall" href={`/finds/${find.findId}`}>
-                  {`${find.line.findNumber} ${find.line.object}`} {invented && <Invented />}
+                  {`${find.line.findNumber} ${find.line.object}`} {invented && <Invented quiet />}
                 </Link>
                 <span>{`needs ${keepWords(find.line)}`}</span>
                 <span>{[`box ${box}`, room, held === null ? '' : `holds ${bandWords(held)}`].filter((text) => text !== '').join(', ')}</span>

@@ -46,11 +46,18 @@ export function storeOf(places: Places): { readonly rooms: readonly RoomShown[];
     const { kind = '', shelf = '' } = box.given
     group.boxes.push({ name: box.given.box, kind, shelf, held, finds, total, misfits: wrong.length })
   }
-  return { rooms: [...rooms.values()], misfits: misfits.toSorted((a, b) => rank(a) - rank(b)) }
+  return { rooms: [...rooms.values()], misfits: misfits.toSorted((a, b) => rank(a) - rank(b) || excess(b) - excess(a)) }
 }
 
 const order: readonly Misfit[] = ['wet-in-dry', 'too-damp', 'too-dry', 'no-one-band', 'unknown-box']
 
 function rank({ misfit }: MisfitShown): number {
   return order.indexOf(misfit)
+}
+
+/** By how much [%] the box leaves what the find bears: the worst first. */
+function excess({ held, find }: MisfitShown): number {
+  const { rhPercent } = find.line
+  if (held === null || rhPercent === null) return 0
+  return Math.max(held.max - rhPercent.max, rhPercent.min - held.min)
 }

@@ -2,7 +2,7 @@ import { encode } from 'uqr'
 import type { Planned } from '../field/bag.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { codeLabel, valueLabel } from '../wording/fact.ts'
-import { keepWords, wetOrDryWords } from '../wording/keep.ts'
+import { keepSentence, wetOrDryWords } from '../wording/keep.ts'
 
 /** What goes on a bag: the number large, what it is, and the little that must be read without a screen. */
 export interface Label {
@@ -22,14 +22,13 @@ const printedAtMost = 3
 export function labelOf({ record, plan }: Planned, knowledge: Knowledge): Label {
   const materials = [...new Set(record.components.map(({ material }) => valueLabel('material', material, knowledge)))]
   const stops = plan.cautions.filter(({ level }) => level === 'stop')
-  const humidity = plan.storage.keep === 'wet' ? '' : `${keepWords(plan.storage)} relative humidity`
   const { quantity, fragments } = record
   return {
     find: record.find_number,
     site: record.site_code ?? '',
     context: record.context ?? '',
     what: [record.object ?? '', materials.join(' + ').toLowerCase()].filter((text) => text !== '').join(': '),
-    keep: [wetOrDryWords(plan.storage.keep), humidity].filter((text) => text !== '').join('. '),
+    keep: plan.storage.keep === 'wet' ? wetOrDryWords('wet') : `${wetOrDryWords(plan.storage.keep)}. ${keepSentence(plan.storage)}`,
     warnings: [
       ...stops.map(({ code }) => `STOP: ${codeLabel(code, knowledge)}`),
       ...plan.handling.slice(0, printedAtMost).map(({ code }) => codeLabel(code, knowledge)),

@@ -3,10 +3,11 @@ import { bandMark, bandWords } from './band.ts'
 
 type Kept = Pick<Storage, 'keep' | 'rhPercent' | 'conflict'>
 
-/** How a find is kept, in the least words: `wet`, `≤ 12 %`, `no one humidity`. */
+/** How a find is kept, in the least words: `keep wet`, `≤ 12 %`, `parts disagree`. */
 export function keepWords({ keep, rhPercent, conflict }: Omit<Kept, 'conflict'> & { readonly conflict: object | null }): string {
   if (keep === 'wet') return 'keep wet'
-  if (conflict !== null || rhPercent === null) return 'no one humidity suits it'
+  if (conflict !== null) return 'parts disagree'
+  if (rhPercent === null) return 'no advice'
   return bandMark(rhPercent) === 'any' ? 'any humidity' : bandMark(rhPercent)
 }
 

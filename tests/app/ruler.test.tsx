@@ -19,14 +19,14 @@ describe('the humidity ruler', () => {
   })
   test('outlines what the parts share and ticks where it is kept now', () => {
     const { container } = render(<HumidityRuler ruler={rulerOfStorage(storage, 55)} />)
-    expect(part(container, 'shared')?.querySelector('rect')?.getAttribute('width')).toBe('15%')
-    expect(part(container, 'now')?.querySelector('line')?.getAttribute('x1')).toBe('55%')
+    expect(part(container, 'shared')).toHaveProperty('style.width', '15%')
+    expect(part(container, 'now')).toHaveProperty('style.left', '55%')
     expect(part(container, 'gap')).toBeNull()
   })
   test('shows parts that do not meet as a named gap and no shared band', () => {
     const { container } = render(<HumidityRuler ruler={rulerOfStorage(quarrel, null)} />)
     expect(part(container, 'shared')).toBeNull()
-    expect(part(container, 'gap')?.textContent).toBe('blade and handle do not meet: a gap of 20 % between 15 % and 35 %')
+    expect(part(container, 'gap')?.textContent?.trim()).toBe('blade and handle do not meet: a gap of 20 % between 15 % and 35 %')
   })
   test('says all of it in words and in a table', () => {
     render(<HumidityRuler ruler={rulerOfStorage(storage, 55)} />)
@@ -46,6 +46,6 @@ describe('the humidity ruler', () => {
       </>,
     )
     expect(screen.getAllByRole('img')).toHaveLength(1)
-    expect(container.querySelectorAll('svg')).toHaveLength(2)
+    expect(container.querySelectorAll('svg')[1]?.getAttribute('aria-hidden')).toBe('true')
   })
 })

@@ -23,51 +23,55 @@ export function PlanBody({ plan, record, knowledge }: Props) {
   const reasons = plan.urgencyBasis.filter(({ text, because }) => text !== '' || because !== '')
   return (
     <div className={style.columns}>
-      <Part name="Take care" id="take-care" show={warnings.length > 0}>
-        <Cautions cautions={warnings} knowledge={knowledge} />
-      </Part>
-      <Part name="Before you do that" id="objections" show={plan.objections.length > 0}>
-        <Objections objections={plan.objections} knowledge={knowledge} />
-      </Part>
-      <Part name="What to do, in order" id="steps" show={plan.steps.length > 0}>
-        <Steps steps={plan.steps} knowledge={knowledge} />
-      </Part>
-      <Part name="Keeping" id="keeping" show>
-        <Keeping storage={plan.storage} keptAtPercent={typeof kept === 'number' ? kept : null} knowledge={knowledge} />
-      </Part>
-      <Part name="Why this soon" id="why-soon" show={reasons.length > 0}>
-        <Lines statements={reasons} knowledge={knowledge} />
-      </Part>
-      <Part name="Handling" id="handling" show={plan.handling.length > 0}>
-        <Lines statements={plan.handling} knowledge={knowledge} />
-      </Part>
-      <Part name="Packing" id="packing" show={plan.packing.length > 0}>
-        <Lines statements={plan.packing} knowledge={knowledge} />
-      </Part>
-      <Part name="To ask a laboratory" id="requests" show={plan.requests.length > 0}>
-        <Requests requests={plan.requests} knowledge={knowledge} />
-      </Part>
-      <Part name="For a conservator to decide" id="referrals" show={plan.referrals.length > 0}>
-        <Lines statements={plan.referrals} knowledge={knowledge} />
-      </Part>
-      <Part name="Before anything is let go" id="selection" show={plan.selection.length > 0}>
-        <Lines statements={plan.selection} knowledge={knowledge} />
-      </Part>
-      <Part name="Worth a look" id="look-next" show={plan.lookNext.length > 0}>
-        <Questions questions={plan.lookNext} />
-      </Part>
-      <Part name="Notes" id="notes" show={notes.length > 0}>
-        <Cautions cautions={notes} knowledge={knowledge} />
-      </Part>
-      <Part name="Next look" id="next-look" show>
-        <p className="measure">
-          {`On ${dayWords(plan.inspection.nextOn)}, then every ${countWords(plan.inspection.everyDays, 'day')}: ${plan.inspection.look}`}
-        </p>
-        <Lines statements={plan.inspection.basis.filter(({ text, because }) => text !== '' || because !== '')} knowledge={knowledge} />
-      </Part>
-      <Part name="We have no advice on" id="not-covered" show={plan.notCovered.length > 0}>
-        <NotCovered gaps={plan.notCovered} />
-      </Part>
+      <div className={style.column}>
+        <Part name="Take care" id="take-care" show={warnings.length > 0}>
+          <Cautions cautions={warnings} knowledge={knowledge} />
+        </Part>
+        <Part name="Before you do that" id="objections" show={plan.objections.length > 0}>
+          <Objections objections={plan.objections} knowledge={knowledge} />
+        </Part>
+        <Part name="What to do, in order" id="steps" show={plan.steps.length > 0}>
+          <Steps steps={plan.steps} knowledge={knowledge} />
+        </Part>
+        <Part name="Handling" id="handling" show={plan.handling.length > 0}>
+          <Lines statements={plan.handling} knowledge={knowledge} />
+        </Part>
+        <Part name="Packing" id="packing" show={plan.packing.length > 0}>
+          <Lines statements={plan.packing} knowledge={knowledge} />
+        </Part>
+        <Part name="To ask a laboratory" id="requests" show={plan.requests.length > 0}>
+          <Requests requests={plan.requests} knowledge={knowledge} />
+        </Part>
+      </div>
+      <div className={style.column}>
+        <Part name="Keeping" id="keeping" show>
+          <Keeping storage={plan.storage} keptAtPercent={typeof kept === 'number' ? kept : null} knowledge={knowledge} />
+        </Part>
+        <Part name="Why this soon" id="why-soon" show={reasons.length > 0}>
+          <Lines statements={reasons} knowledge={knowledge} />
+        </Part>
+        <Part name="Worth a look" id="look-next" show={plan.lookNext.length > 0}>
+          <Questions questions={plan.lookNext} />
+        </Part>
+        <Part name="For a conservator to decide" id="referrals" show={plan.referrals.length > 0}>
+          <Lines statements={plan.referrals} knowledge={knowledge} />
+        </Part>
+        <Part name="Before anything is let go" id="selection" show={plan.selection.length > 0}>
+          <Lines statements={plan.selection} knowledge={knowledge} />
+        </Part>
+        <Part name="Next look" id="next-look" show>
+          <p className="measure">
+            {`On ${dayWords(plan.inspection.nextOn)}, then every ${countWords(plan.inspection.everyDays, 'day')}: ${plan.inspection.look}`}
+          </p>
+          <Lines statements={plan.inspection.basis.filter(({ text, because }) => text !== '' || because !== '')} knowledge={knowledge} />
+        </Part>
+        <Part name="Notes" id="notes" show={notes.length > 0}>
+          <Cautions cautions={notes} knowledge={knowledge} />
+        </Part>
+        <Part name="We have no advice on" id="not-covered" show={plan.notCovered.length > 0}>
+          <NotCovered gaps={plan.notCovered} />
+        </Part>
+      </div>
     </div>
   )
 }

@@ -3,7 +3,8 @@ import type { ConditionRecord } from '../../lib/record/record.ts'
 import type { FindPage } from '../../lib/services/list-finds.ts'
 import { engines } from '../database/engines.ts'
 import { assistant, conservator, day, record } from '../database/samples.ts'
-import { realKnowledge, stage, value, type Stage } from './world.ts'
+import { knowledge } from '../knowledge-at-hand.ts'
+import { stage, value, type Stage } from './world.ts'
 
 const iron = (find: string, more: Partial<ConditionRecord> = {}) => record(find, { state_now: 'dry', burial: ['free-draining'], ...more })
 
@@ -24,7 +25,7 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
     const shown = value(await at.services.showFind({ findId: finds[0]!.id }))
     expect(shown.history[0]!.kept).toMatchObject({ by: assistant, recordedOn: '2026-11-20' })
     expect(shown.history[0]!.plans).toHaveLength(1)
-    expect(shown.history[0]!.plans[0]).toMatchObject({ knowledge: realKnowledge().hash, asOf: '2026-11-25' })
+    expect(shown.history[0]!.plans[0]).toMatchObject({ knowledge: knowledge.hash, asOf: '2026-11-25' })
     expect(shown.now.storage.rhPercent!.max).toBeLessThanOrEqual(20)
     const [trail] = value(await at.services.latestChanges(1))
     expect(trail).toMatchObject({ what: 'add-records', by: assistant })
@@ -43,11 +44,11 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
   it('plans again with the knowledge of today and keeps the plan that was issued', async () => {
     const id = await project('Knowledge')
     const { finds } = await add(id, iron('TW-1'))
-    const other = at.later({ knowledge: { ...realKnowledge(), hash: 'sha256-newer' } })
+    const other = at.later({ knowledge: { ...knowledge, hash: 'sha256-newer' } })
     const shown = value(await other.showFind({ findId: finds[0]!.id }))
     expect(shown.knowledgeChanged).toBe(true)
     expect(shown.now.knowledge).toBe('sha256-newer')
-    expect(shown.history[0]!.plans.map(({ knowledge }) => knowledge)).toEqual([realKnowledge().hash])
+    expect(shown.history[0]!.plans.map((plan) => plan.knowledge)).toEqual([knowledge.hash])
     const [listed] = value(await other.listFinds({ projectId: id, order: 'number' })).finds
     expect(listed!.knowledge).toBe('sha256-newer')
   })

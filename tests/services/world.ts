@@ -1,23 +1,13 @@
-import fs from 'node:fs'
 import path from 'node:path'
 import type { Outcome } from '../../lib/base/outcome.ts'
 import type { Trouble } from '../../lib/base/trouble.ts'
-import { compile } from '../../lib/knowledge/compile/compile.ts'
-import { readContent } from '../../lib/knowledge/compile/read.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { bind, type Services } from '../../lib/start.ts'
 import { openEmpty, type Engine, type Opened } from '../database/engines.ts'
 import { day } from '../database/samples.ts'
+import { knowledge as realKnowledge } from '../knowledge-at-hand.ts'
 
 export const root = path.resolve(import.meta.dirname, '../..')
-
-let compiled: Knowledge | undefined
-
-/** The real knowledge, compiled once a test file. */
-export function realKnowledge(): Knowledge {
-  compiled ??= compile(readContent(root)).knowledge
-  return compiled
-}
 
 export interface Stage {
   readonly services: Services
@@ -28,7 +18,7 @@ export interface Stage {
 
 export async function stage(engine: Engine, on = '2026-11-25'): Promise<Stage> {
   const opened = await openEmpty(engine)
-  const world = { store: opened.store, knowledge: realKnowledge(), today: () => day(on), root }
+  const world = { store: opened.store, knowledge: realKnowledge, today: () => day(on), root }
   const later: Stage['later'] = ({ on: other = on, knowledge = world.knowledge }) =>
     bind({ ...world, today: () => day(other), knowledge })
   return { services: bind(world), opened, later }
@@ -40,5 +30,3 @@ export function value<Value>(outcome: Outcome<Value, Trouble>): Value {
 }
 
 export const bytes = (text: string) => new TextEncoder().encode(text)
-
-export const demoFile = (name: string) => fs.readFileSync(path.join(root, 'content', 'demo', name))

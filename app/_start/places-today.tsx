@@ -75,7 +75,7 @@ export function BenchToday({ start }: Props) {
 }
 
 export function StoreToday({ start }: Props) {
-  const wet = start.byBand.filter(({ keep }) => keep === 'wet').reduce((sum, { finds }) => sum + finds, 0)
+  const wet = start.byBand.filter(({ band }) => band === 'wet').reduce((sum, { finds }) => sum + finds, 0)
   const driest = start.byBand.flatMap(({ rhPercent, finds }) => (rhPercent === null ? [] : [{ rhPercent, finds }]))
   return (
     <section aria-labelledby="store">

@@ -33,8 +33,8 @@ export function BandGroups({ bands }: { readonly bands: readonly BandCount[] }) 
   )
 }
 
-export function nameOf({ band, keep, rhPercent }: Pick<BandCount, 'band' | 'keep' | 'rhPercent'>): string {
-  if (keep === 'wet') return 'Keep wet'
+export function nameOf({ band, rhPercent }: Pick<BandCount, 'band' | 'rhPercent'>): string {
+  if (band === 'wet') return 'Keep wet'
   if (band === 'conflict') return 'No one humidity suits it'
   return rhPercent === null ? 'We have no advice on its humidity' : capital(bandWords(rhPercent))
 }

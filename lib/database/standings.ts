@@ -1,6 +1,7 @@
 import { sql, type Kysely } from 'kysely'
 import type { IsoDate } from '../base/calendar.ts'
 import { folded } from '../base/sort-key.ts'
+import { bandOfKey } from '../services/band-key.ts'
 import { noDay, urgencyOfRank, urgencyRank, type BandCount, type FindQuery } from '../services/find-query.ts'
 import type { Reads, Writes } from '../services/ports.ts'
 import type { FindLine, Standing } from '../services/standing.ts'
@@ -105,21 +106,18 @@ export function standingReads(db: Kysely<Tables>): Reads['standings'] {
     async byBand(projectId) {
       const rows = await db
         .selectFrom('standing')
-        .select(({ fn }) => [
-          'band',
-          fn.countAll<number>().as('finds'),
-          fn.min('urgency').as('urgency'),
-          // Any line of the group tells the band itself.
-          fn.min('line').as('line'),
-        ])
+        .select(({ fn }) => ['band', fn.countAll<number>().as('finds'), fn.min('urgency').as('urgency')])
         .where('project_id', '=', projectId)
         .groupBy('band')
         .orderBy('urgency')
+        .orderBy('band')
         .execute()
-      return rows.map(({ band, finds, urgency, line }): BandCount => {
-        const { keep, rhPercent } = fromJson<FindLine>(line)
-        return { band, keep, rhPercent, finds, mostPressing: urgencyOfRank(urgency) }
-      })
+      return rows.map(({ band, finds, urgency }): BandCount => ({
+        band,
+        rhPercent: bandOfKey(band),
+        finds,
+        mostPressing: urgencyOfRank(urgency),
+      }))
     },
   }
 }

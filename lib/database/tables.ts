@@ -84,7 +84,7 @@ export interface StandingRow extends Row {
   inspect_on: string
   stops: number
   keep: string
-  /** The band the whole find needs, as a key: `dry 0-12`, `conflict`, `wet`. */
+  /** The key of what its humidity asks for: `0-12`, `conflict`, `wet`. */
   band: string
   box: string
   search: string

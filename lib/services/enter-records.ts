@@ -1,11 +1,12 @@
 import { assess } from '../engine/assess.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import { inBreaths } from './breath.ts'
 import { contentHash } from './content-hash.ts'
 import type { Find, KeptRecord } from './kept.ts'
 import type { World, Writes } from './ports.ts'
 import { contactsBySite } from './site-contacts.ts'
-import { standingOf } from './standing.ts'
+import { standingOf, type Standing } from './standing.ts'
 
 export interface Entered {
   readonly finds: readonly Find[]
@@ -28,17 +29,17 @@ export async function bringUpToDate(
   const newest = new Map<string, KeptRecord>()
   for (const record of await writes.records.ofFinds(finds.map(({ id }) => id))) newest.set(record.findId, record)
   const plans = new Map<string, Plan>()
-  const standings = finds.flatMap((find) => {
-    const record = newest.get(find.id)
-    if (!record) return []
-    const plan = assess(record.record, world.knowledge, {
-      asOf: world.today(),
-      contacts: contacts.get(find.siteId) ?? {},
-      questions: false,
-    })
-    plans.set(record.id, plan)
-    return [standingOf(find, record, plan)]
-  })
+  const standings: Standing[] = []
+  for await (const some of inBreaths(finds)) {
+    for (const find of some) {
+      const record = newest.get(find.id)
+      if (!record) continue
+      const occasion = { asOf: world.today(), contacts: contacts.get(find.siteId) ?? {}, questions: false }
+      const plan = assess(record.record, world.knowledge, occasion)
+      plans.set(record.id, plan)
+      standings.push(standingOf(find, record, plan))
+    }
+  }
   await writes.standings.keep(standings)
   return plans
 }

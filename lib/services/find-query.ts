@@ -1,4 +1,4 @@
-import type { Band, Plan, Urgency } from '../engine/plan.ts'
+import type { Band, Urgency } from '../engine/plan.ts'
 import type { Standing } from './standing.ts'
 import { urgencies } from '../wording/marks.ts'
 
@@ -44,8 +44,8 @@ export interface UrgencyCount {
 }
 
 export interface BandCount {
+  /** The key of `bandKey`. */
   readonly band: string
-  readonly keep: Plan['storage']['keep']
   readonly rhPercent: Band | null
   readonly finds: number
   readonly mostPressing: Urgency

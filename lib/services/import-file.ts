@@ -46,7 +46,7 @@ async function lookThrough(source: RecordSource, world: World): Promise<Found> {
   const unreadableRows: UnreadableRow[] = []
   let recordsRead = 0
   for await (const batch of source.batches()) {
-    stops.push(...stopsOfBatch(batch, hazards, world.knowledge, world.today()))
+    stops.push(...(await stopsOfBatch(batch, hazards, world.knowledge, world.today())))
     problems.push(...batch.problems)
     unreadableRows.push(...batch.unreadableRows)
     recordsRead += batch.records.length

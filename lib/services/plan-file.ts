@@ -33,7 +33,7 @@ export async function planFile(knowledge: Knowledge, content: Content, asOf: Iso
       const problems: Problem[] = [...source.head.problems]
       let records = 0
       for await (const batch of source.batches()) {
-        stops.push(...stopsOfBatch(batch, hazards, knowledge, asOf))
+        stops.push(...(await stopsOfBatch(batch, hazards, knowledge, asOf)))
         problems.push(...batch.problems)
         records += batch.records.length
       }

@@ -1,8 +1,8 @@
 import type { IsoDate } from '../base/calendar.ts'
 import { folded, sortKey } from '../base/sort-key.ts'
-import { bandMark } from '../wording/band.ts'
 import type { Band, Plan, Urgency } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import { bandKey } from './band-key.ts'
 import type { Find, KeptRecord } from './kept.ts'
 
 /** What a list shows of a find: taken from the plan of its newest record, so that a list needs no plan of its own. */
@@ -38,17 +38,11 @@ export interface Standing {
   readonly knowledge: string
   readonly asOf: IsoDate
   readonly line: FindLine
-  /** The band as a key: finds with the same key can stand in the same climate. */
+  /** The key of `bandKey`: finds with the same one can stand in the same climate. */
   readonly band: string
   /** Everything a search may find it by, case and accents folded. */
   readonly search: string
   readonly sortKey: string
-}
-
-function bandKey({ keep, conflict, rhPercent }: Plan['storage']): string {
-  if (keep === 'wet') return 'wet'
-  if (conflict !== null) return 'conflict'
-  return rhPercent === null ? 'none' : bandMark(rhPercent)
 }
 
 function earliest(days: readonly (IsoDate | null)[]): IsoDate | null {

@@ -5,6 +5,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { hazardsNoticed } from '../record/ids.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import type { HazardSeen } from '../record/read-row.ts'
+import { inBreaths } from './breath.ts'
 import type { Batch, RecordSource } from './record-source.ts'
 
 /** A stop and whom it concerns: a find, or a row of a file that gave none. */
@@ -30,15 +31,18 @@ function stopsOfLostRow(row: number, hazards: readonly HazardSeen[], knowledge: 
 }
 
 /** The stops of one batch; rows that could not be read are heard as well. */
-export function stopsOfBatch(
+export async function stopsOfBatch(
   batch: Batch,
   hazards: ReadonlyMap<number, readonly HazardSeen[]>,
   knowledge: Knowledge,
   asOf: IsoDate,
-): readonly Stop[] {
-  const read = batch.records.flatMap((record) =>
-    stopsIn(record, knowledge, asOf).map((caution): Stop => ({ find: record.find_number, row: null, caution })),
-  )
+): Promise<readonly Stop[]> {
+  const read: Stop[] = []
+  for await (const some of inBreaths(batch.records)) {
+    for (const record of some) {
+      for (const caution of stopsIn(record, knowledge, asOf)) read.push({ find: record.find_number, row: null, caution })
+    }
+  }
   const lost = batch.unreadableRows.flatMap(({ row }) => {
     const heard = hazards.get(row)
     return heard ? stopsOfLostRow(row, heard, knowledge, asOf) : []

@@ -20,7 +20,7 @@ export function standing(find: Find, recordId: string, line: Partial<FindLine> =
     recordId,
     knowledge: 'sha256-one',
     asOf: day('2026-11-25'),
-    band: '≤ 12 %',
+    band: '0-12',
     search: `tw ${find.findNumber.toLowerCase()} nail iron`,
     sortKey: sortKey(`${find.siteCode} ${find.findNumber}`),
     line: {

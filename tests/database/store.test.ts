@@ -166,7 +166,8 @@ describe.each(engines)('the store on %s', (engine) => {
     expect(await search('tw cle')).toEqual(['TW-2'])
     expect(await search('!')).toEqual([])
     const bands = value(await opened.store.read(async (reads) => given(await reads.standings.byBand(id))))
-    expect(Object.fromEntries(bands.map(({ band, finds: number }) => [band, number]))).toEqual({ wet: 1, '≤ 12 %': 1 })
+    expect(Object.fromEntries(bands.map(({ band, finds: number }) => [band, number]))).toEqual({ wet: 1, '0-12': 1 })
+    expect(bands.map(({ rhPercent }) => rhPercent)).toEqual(expect.arrayContaining([null, { min: 0, max: 12 }]))
   })
 
   it('replaces a standing and tells which are out of date', async () => {

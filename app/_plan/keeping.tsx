@@ -1,10 +1,9 @@
 import type { Storage } from '../../lib/engine/plan.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { rulerOfStorage } from '../../lib/papers/ruler.ts'
-import { bandWords, temperatureWords } from '../../lib/wording/band.ts'
+import { temperatureWords } from '../../lib/wording/band.ts'
 import { codeLabel } from '../../lib/wording/fact.ts'
 import { keepSentence, wetOrDryWords } from '../../lib/wording/keep.ts'
-import { countWords } from '../../lib/wording/list.ts'
 import { HumidityRuler } from '../_ruler/humidity-ruler.tsx'
 import { Lines } from './lines.tsx'
 import style from './keeping.module.css'
@@ -25,12 +24,7 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
         {storage.precautionary && <span className="soft"> Partly to be safe, until you look.</span>}
       </p>
       {storage.keep !== 'wet' && <HumidityRuler ruler={rulerOfStorage(storage, keptAtPercent)} />}
-      {interim !== null && (
-        <p className="measure">
-          {`Until then hold it at ${bandWords(interim.rhPercent)} and look every ${countWords(interim.checkEveryDays, 'day')}. `}
-          This is a holding band, not a storage band.
-        </p>
-      )}
+      {interim !== null && <Lines statements={[interim.says]} knowledge={knowledge} />}
       <dl className={style.facts}>
         {(temperatureC.min !== null || temperatureC.max !== null) && (
           <div>
@@ -50,20 +44,19 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
             <dd>{storage.air.map((code) => codeLabel(code, knowledge)).join('; ')}</dd>
           </div>
         )}
-        {storage.act.map((act) => (
-          <div key={act.says.rule}>
-            <dt>{act.aboveRhPercent === undefined ? `Below ${act.belowRhPercent} %` : `Above ${act.aboveRhPercent} %`}</dt>
-            <dd>{act.says.text}</dd>
-          </div>
-        ))}
       </dl>
+      {storage.act.length > 0 && (
+        <div>
+          <h3>When it leaves that</h3>
+          <Lines statements={storage.act.map(({ says }) => says)} knowledge={knowledge} />
+        </div>
+      )}
       {conflict !== null && conflict.waysOut.length > 0 && (
         <div>
           <h3>Ways out, for a conservator to choose from</h3>
           <Lines statements={conflict.waysOut} knowledge={knowledge} />
         </div>
       )}
-      {interim !== null && <Lines statements={[interim.says]} knowledge={knowledge} />}
       <details>
         <summary className={style.why}>Why so</summary>
         <Lines statements={storage.basis.filter(({ text, because }) => text !== '' || because !== '')} knowledge={knowledge} />

@@ -12,6 +12,8 @@ export interface BagSheet {
   readonly contexts: readonly string[]
   readonly now: DoNow
   readonly lines: readonly BagLine[]
+  /** What the finds assistant does, each thing once for all finds it is for; the other steps are for others. */
+  readonly steps: readonly BagStep[]
   readonly labels: readonly Label[]
 }
 
@@ -21,8 +23,12 @@ export interface BagLine {
   readonly urgency: Urgency
   readonly keep: string
   readonly packing: string
-  /** What the finds assistant does; the rest of the steps are for others. */
-  readonly steps: readonly { readonly text: string; readonly by: string }[]
+}
+
+export interface BagStep {
+  readonly text: string
+  readonly by: string
+  readonly finds: readonly string[]
 }
 
 export function bagSheet(bag: readonly Planned[], knowledge: Knowledge): BagSheet {
@@ -30,6 +36,7 @@ export function bagSheet(bag: readonly Planned[], knowledge: Knowledge): BagShee
     contexts: [...new Set(bag.flatMap(({ record }) => record.context ?? []))],
     now: doNow(bag),
     lines: bag.map((planned) => lineOf(planned, knowledge)),
+    steps: stepsOf(bag),
     labels: bag.map((planned) => labelOf(planned, knowledge)),
   }
 }
@@ -41,6 +48,23 @@ function lineOf({ record, plan }: Planned, knowledge: Knowledge): BagLine {
     urgency: plan.urgency,
     keep: keepSentence(plan.storage),
     packing: plan.packing.map(({ code }) => codeLabel(code, knowledge)).join('; '),
-    steps: plan.steps.filter(({ who }) => who === 'assistant').map(({ text, by }) => ({ text, by })),
   }
+}
+
+/** In the order that the single plans give: a step stands where the find that needs it latest has it. */
+function stepsOf(bag: readonly Planned[]): readonly BagStep[] {
+  const steps = new Map<string, { text: string; by: string; place: number; finds: string[] }>()
+  for (const { plan } of bag) {
+    for (const { rule, text, by, order, who } of plan.steps) {
+      if (who !== 'assistant') continue
+      const key = `${rule} ${text} ${by}`
+      const known = steps.get(key)
+      if (known === undefined) steps.set(key, { text, by, place: order / plan.steps.length, finds: [plan.find] })
+      else {
+        known.finds.push(plan.find)
+        known.place = Math.max(known.place, order / plan.steps.length)
+      }
+    }
+  }
+  return [...steps.values()].toSorted((a, b) => a.place - b.place)
 }

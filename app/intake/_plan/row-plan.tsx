@@ -14,7 +14,7 @@ interface Props {
 
 /** The plan in one line beside its row: how soon, how dry, what first. */
 export const RowPlan = memo(function RowPlan({ planned, withAbove }: Props) {
-  if (planned === null) return <span className="soft small">Needs a find number and a material</span>
+  if (planned === null) return <span className="soft small">Number and material first</span>
   if (withAbove) return <span className="soft small">with the row above</span>
   const { plan, record } = planned
   const stop = plan.cautions.find(({ level }) => level === 'stop')

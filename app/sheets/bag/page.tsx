@@ -44,7 +44,7 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
                   <th scope="col">Find</th>
                   <th scope="col">How soon</th>
                   <th scope="col">Keep</th>
-                  <th scope="col">Do, in order</th>
+                  <th scope="col">Pack</th>
                 </tr>
               </thead>
               <tbody>
@@ -54,19 +54,24 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
                     <td>
                       <UrgencyMark urgency={line.urgency} />
                     </td>
-                    <td>{[line.keep, line.packing].filter((text) => text !== '').join(' ')}</td>
-                    <td>
-                      <ol>
-                        {line.steps.map(({ text, by }) => (
-                          <li key={text}>{`${text} (${by})`}</li>
-                        ))}
-                      </ol>
-                    </td>
+                    <td>{line.keep}</td>
+                    <td>{line.packing}</td>
                   </tr>
                 ))}
               </tbody>
             </table>
           </div>
+          <section className="section" aria-labelledby="do">
+            <h2 id="do">Do, in order</h2>
+            <ol className="stack">
+              {sheet.steps.map(({ text, by, finds }) => (
+                <li key={text}>
+                  <strong>{text}</strong> {`(${by})`}
+                  <p className="small">{finds.length === sheet.lines.length ? 'Every find' : finds.join(', ')}</p>
+                </li>
+              ))}
+            </ol>
+          </section>
           <section className={paper.labelsPage} aria-labelledby="labels">
             <h2 id="labels">Labels</h2>
             <ul className={paper.labels}>

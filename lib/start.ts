@@ -39,7 +39,10 @@ export function todayHere(): IsoDate {
 export function whereData(root: string, env: Environment): Where {
   const url = env['DATABASE_URL'] ?? ''
   if (url !== '') return { kind: 'postgresql', url }
-  return { kind: 'sqlite', file: path.join(path.resolve(root, env['QUIETMETAL_DATA'] ?? 'data'), 'quietmetal.sqlite') }
+  return {
+    kind: 'sqlite',
+    file: path.join(path.resolve(root, env['QUIETMETAL_DATA'] ?? 'data'), 'quietmetal.sqlite'),
+  }
 }
 
 /** Brings the tables up to date and lets go again. */
@@ -53,9 +56,28 @@ export async function migrateData(where: Where): Promise<readonly string[]> {
 }
 
 const services = {
-  addRecords, bandsNeeded, exportFile, exportRecords, importFile, keepBox, keepContacts, keepPlaces, latestChanges,
-  listFinds, listImports, listPeople, listPlaces, listProjects, loadDemo, planFinds, planRecord, rejectedRows, showFind,
-  sitePeople, startPage, startProject,
+  addRecords,
+  bandsNeeded,
+  exportFile,
+  exportRecords,
+  importFile,
+  keepBox,
+  keepContacts,
+  keepPlaces,
+  latestChanges,
+  listFinds,
+  listImports,
+  listPeople,
+  listPlaces,
+  listProjects,
+  loadDemo,
+  planFinds,
+  planRecord,
+  rejectedRows,
+  showFind,
+  sitePeople,
+  startPage,
+  startProject,
 } as const
 
 type Bound<Service> = Service extends (world: World, ...given: infer Given) => infer Result

@@ -45,6 +45,6 @@ export function findings(base: Base, decide: Decide): readonly Finding[] {
 export function located(found: readonly Finding[], places: ReadonlyMap<string, Place>): Flaw[] {
   return found.map(({ at, ...finding }) => {
     const { file, line } = places.get(at) ?? { file: 'content', line: 1 }
-    return { ...finding, file, line } as Flaw
+    return { ...finding, file, line }
   })
 }

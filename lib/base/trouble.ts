@@ -8,7 +8,11 @@ export type Trouble =
   /** The database cannot be reached or written; nothing was kept. */
   | { readonly kind: 'unavailable'; readonly because: string }
   /** What was given cannot be kept: the field and what is wrong with it. */
-  | { readonly kind: 'not-accepted'; readonly field: string; readonly because: 'empty' | 'too-long' | 'unknown' | 'taken' }
+  | {
+      readonly kind: 'not-accepted'
+      readonly field: string
+      readonly because: 'empty' | 'too-long' | 'unknown' | 'taken'
+    }
 
 export type Thing = 'project' | 'site' | 'contact' | 'find' | 'record' | 'import' | 'room' | 'box' | 'person'
 

@@ -16,5 +16,9 @@ export const actorHelp = `
 /** Who writes: as said, not proven. */
 export function actorOf(call: Call): Actor {
   const account = os.userInfo().username
-  return { name: textOption(call, 'by')?.trim() || account, role: choiceOption(call, 'role', roles), device: os.hostname() }
+  return {
+    name: textOption(call, 'by')?.trim() || account,
+    role: choiceOption(call, 'role', roles),
+    device: os.hostname(),
+  }
 }

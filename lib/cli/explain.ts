@@ -28,7 +28,9 @@ Exit code 0: explained. 2: the file has no such find, or the call is wrong.`,
     let explained = 0
     for await (const { record, plan } of plansOf(find)) {
       explained += 1
-      await surroundings.out(format === 'json' ? `${JSON.stringify(plan)}\n` : `${explainText(record, plan, knowledge)}\n\n`)
+      await surroundings.out(
+        format === 'json' ? `${JSON.stringify(plan)}\n` : `${explainText(record, plan, knowledge)}\n\n`,
+      )
     }
     if (explained > 0) return exit.done
     surroundings.err(`${file.name} has no find ${find} that could be read.\n`)

@@ -17,7 +17,8 @@ export const command: Command = {
   async run(call, surroundings) {
     const format = choiceOption(call, 'format', exportFormats)
     const to = textOption(call, 'to')
-    if (call.words.length > 0) throw new WrongCall(`"${call.words[0]}" is too much; the file is named with --to.`)
+    if (call.words.length > 0)
+      throw new WrongCall(`"${call.words[0]}" is too much; the file is named with --to.`)
     if (format === 'xlsx' && to === null) throw new WrongCall('A workbook is no text: name a file with --to.')
     await knowledgeHere(surroundings)
     const services = await start(surroundings.root, surroundings.env)

@@ -22,7 +22,8 @@ function standardInput(): string {
   const file = path.join(folder, 'standard-input')
   const to = fs.openSync(file, 'w')
   const piece = Buffer.alloc(1 << 16)
-  for (let size = fs.readSync(0, piece); size > 0; size = fs.readSync(0, piece)) fs.writeSync(to, piece, 0, size)
+  for (let size = fs.readSync(0, piece); size > 0; size = fs.readSync(0, piece))
+    fs.writeSync(to, piece, 0, size)
   fs.closeSync(to)
   return file
 }
@@ -43,6 +44,9 @@ export function fileArgument(call: Call): GivenFile {
   }
   return {
     name: name === '-' ? 'standard input' : path.basename(name),
-    content: { open: () => fs.createReadStream(file, { highWaterMark: 1 << 20 }), size: fs.statSync(file).size },
+    content: {
+      open: () => fs.createReadStream(file, { highWaterMark: 1 << 20 }),
+      size: fs.statSync(file).size,
+    },
   }
 }

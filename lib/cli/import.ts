@@ -29,9 +29,16 @@ Exit code 0: all kept. 1: kept, but something could not be read. 2: nothing coul
     try {
       const project = await projectNamed(services, textOption(call, 'project'), by)
       const report = orHindered(
-        await services.importFile({ projectId: project.id, fileName: file.name, bytes: file.content, dryRun }, by),
+        await services.importFile(
+          { projectId: project.id, fileName: file.name, bytes: file.content, dryRun },
+          by,
+        ),
       )
-      await out(report.stops.map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`).join(''))
+      await out(
+        report.stops
+          .map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`)
+          .join(''),
+      )
       for (const problem of report.problems) err(`${problemWords(problem)}\n`)
       const kept = dryRun ? 'would be kept' : 'kept'
       await out(

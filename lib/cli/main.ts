@@ -79,7 +79,9 @@ function write(text: string): Promise<void> {
 }
 
 if (import.meta.main) {
-  process.stdout.on('error', (flaw: NodeJS.ErrnoException) => process.exit(flaw.code === 'EPIPE' ? exit.done : exit.fault))
+  process.stdout.on('error', (flaw: NodeJS.ErrnoException) =>
+    process.exit(flaw.code === 'EPIPE' ? exit.done : exit.fault),
+  )
   const surroundings: Surroundings = {
     out: write,
     err: (text) => void process.stderr.write(text),
@@ -90,7 +92,9 @@ if (import.meta.main) {
   try {
     process.exitCode = await main(process.argv.slice(2), surroundings)
   } catch (fault) {
-    surroundings.err(`The tool itself failed; nothing you typed is to blame.\n${fault instanceof Error ? fault.stack : String(fault)}\n`)
+    surroundings.err(
+      `The tool itself failed; nothing you typed is to blame.\n${fault instanceof Error ? fault.stack : String(fault)}\n`,
+    )
     process.exitCode = exit.fault
   }
 }

@@ -2,7 +2,11 @@ import { isoDate, type IsoDate } from '../base/calendar.ts'
 import { textOption, WrongCall, type Call } from './command.ts'
 
 /** One of the words an option may be, the first where it was left out. */
-export function choiceOption<Choice extends string>(call: Call, name: string, choices: readonly [Choice, ...Choice[]]): Choice {
+export function choiceOption<Choice extends string>(
+  call: Call,
+  name: string,
+  choices: readonly [Choice, ...Choice[]],
+): Choice {
   const given = textOption(call, name)
   if (given === null) return choices[0]
   const chosen = choices.find((choice) => choice === given)

@@ -41,7 +41,9 @@ Exit code 0: all planned. 1: planned, but something could not be read. 2: nothin
     const planned = await planFile(knowledge, file.content, asOf)
     const { stops, problems, records } = await planned.before()
 
-    const loud = stops.map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`).join('')
+    const loud = stops
+      .map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`)
+      .join('')
     // Standard output in JSON or CSV holds plans and nothing else; the stops stand in them as well.
     if (format === 'text') await out(loud === '' ? '' : `${loud}\n`)
     else err(loud)
@@ -51,7 +53,9 @@ Exit code 0: all planned. 1: planned, but something could not be read. 2: nothin
       return exit.wrongCall
     }
     if (format === 'text') {
-      await out(`Planned for ${asOf}: ${countWords(records, 'record')} of ${file.name}. Numbers in brackets name the works at the end.\n\n`)
+      await out(
+        `Planned for ${asOf}: ${countWords(records, 'record')} of ${file.name}. Numbers in brackets name the works at the end.\n\n`,
+      )
     }
     if (format === 'csv') await out(planCsvHead)
     const cite = citing()

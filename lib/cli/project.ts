@@ -8,11 +8,19 @@ import { Hindered, WrongCall } from './command.ts'
 export function orHindered<Value>(outcome: Outcome<Value, Trouble>): Value {
   if (outcome.ok) return outcome.value
   const { problems } = outcome
-  throw new Hindered(problems.kind === 'unavailable' ? `${troubleWords(problems)} (${problems.because})` : troubleWords(problems))
+  throw new Hindered(
+    problems.kind === 'unavailable'
+      ? `${troubleWords(problems)} (${problems.because})`
+      : troubleWords(problems),
+  )
 }
 
 /** The project of that name, begun where `by` is given and there is none; without a name the only one there is. */
-export async function projectNamed(services: Services, name: string | null, by: Actor | null): Promise<Project> {
+export async function projectNamed(
+  services: Services,
+  name: string | null,
+  by: Actor | null,
+): Promise<Project> {
   const all = orHindered(await services.listProjects())
   if (name === null) {
     const [only, ...more] = all

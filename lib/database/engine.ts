@@ -6,7 +6,9 @@ import { openSqlite } from './sqlite.ts'
 import type { Tables } from './tables.ts'
 
 /** Where the data lies. Everything that differs between the engines stands in this file (and the shim it opens). */
-export type Where = { readonly kind: 'sqlite'; readonly file: string } | { readonly kind: 'postgresql'; readonly url: string }
+export type Where =
+  | { readonly kind: 'sqlite'; readonly file: string }
+  | { readonly kind: 'postgresql'; readonly url: string }
 
 export interface Connected {
   /** Reads outside a transaction: on SQLite a connection of its own, so that nobody waits for an import. */
@@ -25,12 +27,17 @@ function logTo(heard: Heard | undefined): { log?: (event: LogEvent) => void } {
 function sqlite(file: string, heard: Heard | undefined): Connected {
   fs.mkdirSync(path.dirname(file), { recursive: true })
   const open = (readOnly: boolean) =>
-    new Kysely<Tables>({ dialect: new SqliteDialect({ database: openSqlite(file, readOnly) }), ...logTo(heard) })
+    new Kysely<Tables>({
+      dialect: new SqliteDialect({ database: openSqlite(file, readOnly) }),
+      ...logTo(heard),
+    })
   const writer = open(false)
   const reader = open(true)
   const close = async () => {
     // The driver closes its file only once it was used.
-    await Promise.all([reader, writer].map((one) => one.selectNoFrom((build) => build.lit(1).as('one')).execute()))
+    await Promise.all(
+      [reader, writer].map((one) => one.selectNoFrom((build) => build.lit(1).as('one')).execute()),
+    )
     await reader.destroy()
     await writer.destroy()
   }
@@ -42,7 +49,8 @@ const int8 = 20
 function postgresql(url: string, heard: Heard | undefined): Connected {
   const types: pg.CustomTypesConfig = {
     // Times in milliseconds fit a JavaScript number; pg gives int8 as text otherwise.
-    getTypeParser: (oid: number) => (oid === int8 ? Number : (pg.types.getTypeParser(oid) as (value: string) => unknown)),
+    getTypeParser: (oid: number) =>
+      oid === int8 ? Number : (pg.types.getTypeParser(oid) as (value: string) => unknown),
   }
   const pool = new pg.Pool({ connectionString: url, types, max: 8, connectionTimeoutMillis: 5000 })
   // A server that goes away while a connection rests must not end this process; the next query tells of it.
@@ -80,6 +88,7 @@ export function mayBeTriedAgain(flaw: unknown): boolean {
 export function isUnavailable(flaw: unknown): boolean {
   const { code = '', errcode } = own(flaw)
   if (sqliteUnusable.has(plain(errcode)) || network.has(code) || postgresPassing.has(code)) return true
-  if (flaw instanceof Error && /timeout|terminated/i.test(flaw.message) && flaw.message.includes('onnection')) return true
+  if (flaw instanceof Error && /timeout|terminated/i.test(flaw.message) && flaw.message.includes('onnection'))
+    return true
   return /^(08|28|3D|53|57P|58)/.test(code)
 }

@@ -15,7 +15,11 @@ export const find = (row: FindRow & { readonly site_code: string }): Find => ({
 })
 
 export function selectFinds(db: Kysely<Tables>) {
-  return db.selectFrom('find').innerJoin('site', 'site.id', 'find.site_id').selectAll('find').select('site.code as site_code')
+  return db
+    .selectFrom('find')
+    .innerJoin('site', 'site.id', 'find.site_id')
+    .selectAll('find')
+    .select('site.code as site_code')
 }
 
 export function findReads(db: Kysely<Tables>): Reads['finds'] {
@@ -27,7 +31,13 @@ export function findReads(db: Kysely<Tables>): Reads['finds'] {
     async byIds(ids) {
       const rows: Find[] = []
       for (const slice of slices(ids, 1000)) {
-        rows.push(...(await selectFinds(db).where('find.id', 'in', [...slice]).execute()).map(find))
+        rows.push(
+          ...(
+            await selectFinds(db)
+              .where('find.id', 'in', [...slice])
+              .execute()
+          ).map(find),
+        )
       }
       const known = new Map(rows.map((one) => [one.id, one]))
       return ids.flatMap((id) => known.get(id) ?? [])
@@ -35,13 +45,18 @@ export function findReads(db: Kysely<Tables>): Reads['finds'] {
     async byNumbers(siteId, numbers) {
       const rows: Find[] = []
       for (const slice of slices([...new Set(numbers)], 1000)) {
-        const query = selectFinds(db).where('find.site_id', '=', siteId).where('find.find_number', 'in', [...slice])
+        const query = selectFinds(db)
+          .where('find.site_id', '=', siteId)
+          .where('find.find_number', 'in', [...slice])
         rows.push(...(await query.execute()).map(find))
       }
       return rows
     },
     async page(projectId, after, limit) {
-      const all = selectFinds(db).where('find.project_id', '=', projectId).orderBy('find.sort_key').orderBy('find.id')
+      const all = selectFinds(db)
+        .where('find.project_id', '=', projectId)
+        .orderBy('find.sort_key')
+        .orderBy('find.id')
       if (after === null) return (await all.limit(limit).execute()).map(find)
       const key = sortKey(`${after.siteCode} ${after.findNumber}`)
       const rest = all.where((either) =>

@@ -28,7 +28,8 @@ function note(hand: Hand, table: string, verb: Touched['verb'], ids: readonly st
   hand.touched.set(key, entry)
 }
 
-export const noteChanged = (hand: Hand, table: Written, id: string): void => note(hand, table, 'changed', [id])
+export const noteChanged = (hand: Hand, table: Written, id: string): void =>
+  note(hand, table, 'changed', [id])
 
 /** What every new row wears. */
 export function fresh(hand: Pick<Hand, 'at' | 'personId' | 'deviceId'>): Row {
@@ -45,7 +46,9 @@ export function fresh(hand: Pick<Hand, 'at' | 'personId' | 'deviceId'>): Row {
 export type New<Table extends Written> = Omit<Tables[Table], keyof Row>
 
 export function slices<Item>(items: readonly Item[], size: number): readonly (readonly Item[])[] {
-  return Array.from({ length: Math.ceil(items.length / size) }, (_, at) => items.slice(at * size, (at + 1) * size))
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, at) =>
+    items.slice(at * size, (at + 1) * size),
+  )
 }
 
 /**
@@ -85,7 +88,9 @@ export async function change<Table extends Written>(
     .set(set as unknown as Updateable<Row>)
     .set((column) => ({ version: column('version', '+', 1) }))
     .where('id', '=', id)
-  const { numUpdatedRows } = await (version === null ? update : update.where('version', '=', version)).executeTakeFirst()
+  const { numUpdatedRows } = await (
+    version === null ? update : update.where('version', '=', version)
+  ).executeTakeFirst()
   if (numUpdatedRows !== 1n) return refused({ kind: 'changed-meanwhile', what: table, id })
   noteChanged(hand, table, id)
   return given({ id })

@@ -59,11 +59,23 @@ export function importReads(db: Kysely<Tables>): Reads['imports'] {
 }
 
 export function importWrites(hand: Hand): Writes['imports'] {
-  const nothing = { records_read: 0, records_added: 0, records_already_there: 0, rows_rejected: 0, problems: 0 }
+  const nothing = {
+    records_read: 0,
+    records_added: 0,
+    records_already_there: 0,
+    rows_rejected: 0,
+    problems: 0,
+  }
   return {
     ...importReads(hand.db),
     async begin({ projectId, fileName, sha256, kind, headings }) {
-      const file = { project_id: projectId, file_name: fileName, sha256, kind, headings: JSON.stringify(headings) }
+      const file = {
+        project_id: projectId,
+        file_name: fileName,
+        sha256,
+        kind,
+        headings: JSON.stringify(headings),
+      }
       const [row] = await add(hand, 'import_batch', [{ ...file, ...nothing }])
       return row!.id
     },

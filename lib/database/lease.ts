@@ -10,7 +10,11 @@ const pause = (milliseconds: number) => new Promise((resolve) => setTimeout(reso
 
 async function claim(db: Kysely<Tables>, name: string, holder: string, now: number): Promise<boolean> {
   const until_ms = now + leaseMilliseconds
-  await db.insertInto('app_lock').values({ name, holder: '', until_ms: 0 }).onConflict((on) => on.column('name').doNothing()).execute()
+  await db
+    .insertInto('app_lock')
+    .values({ name, holder: '', until_ms: 0 })
+    .onConflict((on) => on.column('name').doNothing())
+    .execute()
   const { numUpdatedRows } = await db
     .updateTable('app_lock')
     .set({ holder, until_ms })
@@ -32,11 +36,17 @@ export async function underLease<T>(
   const holder = uuidV7(Date.now())
   while (!(await claim(db, name, holder, Date.now()))) await pause(waitMilliseconds)
   const renew = async () => {
-    if (!(await claim(db, name, holder, Date.now()))) throw new Error(`The lease ${name} was lost to another process`)
+    if (!(await claim(db, name, holder, Date.now())))
+      throw new Error(`The lease ${name} was lost to another process`)
   }
   try {
     return await work(renew)
   } finally {
-    await db.updateTable('app_lock').set({ until_ms: 0 }).where('name', '=', name).where('holder', '=', holder).execute()
+    await db
+      .updateTable('app_lock')
+      .set({ until_ms: 0 })
+      .where('name', '=', name)
+      .where('holder', '=', holder)
+      .execute()
   }
 }

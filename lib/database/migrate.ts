@@ -21,7 +21,10 @@ async function prepare(db: Kysely<Tables>): Promise<void> {
 }
 
 /** Brings the tables up to date and gives the names of the steps it took. A step is noted after it is done, never before. */
-export async function migrate(db: Kysely<Tables>, wanted: readonly Step[] = steps): Promise<readonly string[]> {
+export async function migrate(
+  db: Kysely<Tables>,
+  wanted: readonly Step[] = steps,
+): Promise<readonly string[]> {
   // PostgreSQL lets one of two processes that create the same table at the same moment fail; the second try finds it there.
   await prepare(db).catch(() => prepare(db))
   return underLease(db, 'migration', async (renew) => {

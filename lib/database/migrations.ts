@@ -54,7 +54,13 @@ function table(name: string, { columns, refers = {}, unique }: TableForm): Step 
 function index(name: string, on: string, columns: readonly string[]): Step {
   return {
     name: `index ${name}`,
-    run: (db) => db.schema.createIndex(name).ifNotExists().on(on).columns([...columns]).execute(),
+    run: (db) =>
+      db.schema
+        .createIndex(name)
+        .ifNotExists()
+        .on(on)
+        .columns([...columns])
+        .execute(),
   }
 }
 

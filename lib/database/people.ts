@@ -14,7 +14,10 @@ const person = (row: PersonRow): Person => ({
 })
 
 export function peopleReads(db: Kysely<Tables>): Reads['people'] {
-  return { all: async () => (await db.selectFrom('person').selectAll().orderBy('name').orderBy('role').execute()).map(person) }
+  return {
+    all: async () =>
+      (await db.selectFrom('person').selectAll().orderBy('name').orderBy('role').execute()).map(person),
+  }
 }
 
 /** The ids of who writes and of the device, both entered at their first write (by themselves: nobody else is there yet). */
@@ -25,7 +28,10 @@ export async function idsOf(
 ): Promise<{ readonly personId: string; readonly deviceId: string }> {
   const findPerson = db.selectFrom('person').select('id').where('name', '=', name).where('role', '=', role)
   const findDevice = db.selectFrom('device').select('id').where('name', '=', device)
-  const [knownPerson, knownDevice] = [await findPerson.executeTakeFirst(), await findDevice.executeTakeFirst()]
+  const [knownPerson, knownDevice] = [
+    await findPerson.executeTakeFirst(),
+    await findDevice.executeTakeFirst(),
+  ]
   if (knownPerson && knownDevice) return { personId: knownPerson.id, deviceId: knownDevice.id }
   const own = { at, personId: knownPerson?.id ?? uuidV7(at), deviceId: knownDevice?.id ?? uuidV7(at) }
   await db
@@ -38,6 +44,9 @@ export async function idsOf(
     .values({ ...fresh(own), id: own.deviceId, name: device })
     .onConflict((on) => on.column('name').doNothing())
     .execute()
-  const [personNow, deviceNow] = [await findPerson.executeTakeFirstOrThrow(), await findDevice.executeTakeFirstOrThrow()]
+  const [personNow, deviceNow] = [
+    await findPerson.executeTakeFirstOrThrow(),
+    await findDevice.executeTakeFirstOrThrow(),
+  ]
   return { personId: personNow.id, deviceId: deviceNow.id }
 }

@@ -9,14 +9,24 @@ import type { PlaceRow, Tables } from './tables.ts'
 
 type PlaceTable = 'room' | 'box'
 
-const place = <Given>(row: PlaceRow) => ({ ...kept(row), projectId: row.project_id, given: fromJson<Given>(row.given) })
+const place = <Given>(row: PlaceRow) => ({
+  ...kept(row),
+  projectId: row.project_id,
+  given: fromJson<Given>(row.given),
+})
 
-async function ofProject(db: Kysely<Tables>, table: PlaceTable, projectId: string): Promise<readonly PlaceRow[]> {
+async function ofProject(
+  db: Kysely<Tables>,
+  table: PlaceTable,
+  projectId: string,
+): Promise<readonly PlaceRow[]> {
   return db.selectFrom(table).selectAll().where('project_id', '=', projectId).orderBy('name').execute()
 }
 
 export function roomReads(db: Kysely<Tables>): Reads['rooms'] {
-  return { ofProject: async (id) => (await ofProject(db, 'room', id)).map((row): Room => place<RoomGiven>(row)) }
+  return {
+    ofProject: async (id) => (await ofProject(db, 'room', id)).map((row): Room => place<RoomGiven>(row)),
+  }
 }
 
 export function boxReads(db: Kysely<Tables>): Reads['boxes'] {
@@ -31,18 +41,30 @@ async function keep<Given>(
   places: readonly ToKeep<Given>[],
   nameOf: (given: Given) => string,
 ): Promise<readonly Written[]> {
-  const columns = ({ given: told }: ToKeep<Given>) => ({ project_id: projectId, name: nameOf(told), given: JSON.stringify(told) })
-  const added = new Set((await add(hand, table, places.map(columns), ['project_id', 'name'])).map(({ id }) => id))
+  const columns = ({ given: told }: ToKeep<Given>) => ({
+    project_id: projectId,
+    name: nameOf(told),
+    given: JSON.stringify(told),
+  })
+  const added = new Set(
+    (await add(hand, table, places.map(columns), ['project_id', 'name'])).map(({ id }) => id),
+  )
   const ids = new Map<string, string>()
   for (const slice of slices(places.map(columns), 1000)) {
     const names = slice.map(({ name }) => name)
-    const known = hand.db.selectFrom(table).select(['id', 'name']).where('project_id', '=', projectId).where('name', 'in', names)
+    const known = hand.db
+      .selectFrom(table)
+      .select(['id', 'name'])
+      .where('project_id', '=', projectId)
+      .where('name', 'in', names)
     for (const { id, name } of await known.execute()) ids.set(name, id)
   }
   const results: Written[] = []
   for (const one of places) {
     const id = ids.get(nameOf(one.given))!
-    results.push(added.has(id) ? given({ id }) : await change(hand, table, { id, version: one.version }, columns(one)))
+    results.push(
+      added.has(id) ? given({ id }) : await change(hand, table, { id, version: one.version }, columns(one)),
+    )
   }
   return results
 }

@@ -19,7 +19,12 @@ export function planReads(db: Kysely<Tables>): Reads['plans'] {
     async ofRecords(recordIds) {
       const rows: KeptPlan[] = []
       for (const slice of slices(recordIds, 1000)) {
-        const query = db.selectFrom('plan').selectAll().where('record_id', 'in', [...slice]).orderBy('created_at').orderBy('id')
+        const query = db
+          .selectFrom('plan')
+          .selectAll()
+          .where('record_id', 'in', [...slice])
+          .orderBy('created_at')
+          .orderBy('id')
         rows.push(...(await query.execute()).map(keptPlan))
       }
       return rows

@@ -13,7 +13,8 @@ export function projectReads(db: Kysely<Tables>): Reads['projects'] {
     return row ? project(row) : null
   }
   return {
-    all: async () => (await db.selectFrom('project').selectAll().orderBy('created_at').orderBy('id').execute()).map(project),
+    all: async () =>
+      (await db.selectFrom('project').selectAll().orderBy('created_at').orderBy('id').execute()).map(project),
     byId: (id) => by('id', id),
     byName: (name) => by('name', name),
   }

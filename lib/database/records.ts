@@ -44,8 +44,12 @@ export function recordReads(db: Kysely<Tables>): Reads['records'] {
     async hashesOf(findIds) {
       const rows: { findId: string; contentHash: string }[] = []
       for (const slice of slices(findIds, 1000)) {
-        const query = db.selectFrom('condition_record').select(['find_id', 'content_hash']).where('find_id', 'in', [...slice])
-        for (const row of await query.execute()) rows.push({ findId: row.find_id, contentHash: row.content_hash })
+        const query = db
+          .selectFrom('condition_record')
+          .select(['find_id', 'content_hash'])
+          .where('find_id', 'in', [...slice])
+        for (const row of await query.execute())
+          rows.push({ findId: row.find_id, contentHash: row.content_hash })
       }
       return rows
     },

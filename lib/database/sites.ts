@@ -6,7 +6,12 @@ import { add, change, type Hand } from './hand.ts'
 import { kept } from './kept-row.ts'
 import type { ContactRow, SiteRow, Tables } from './tables.ts'
 
-const site = (row: SiteRow): Site => ({ ...kept(row), projectId: row.project_id, code: row.code, name: row.name })
+const site = (row: SiteRow): Site => ({
+  ...kept(row),
+  projectId: row.project_id,
+  code: row.code,
+  name: row.name,
+})
 
 const contact = (row: ContactRow): SiteContact => ({
   ...kept(row),
@@ -19,7 +24,9 @@ const contact = (row: ContactRow): SiteContact => ({
 export function siteReads(db: Kysely<Tables>): Reads['sites'] {
   return {
     ofProject: async (projectId) =>
-      (await db.selectFrom('site').selectAll().where('project_id', '=', projectId).orderBy('code').execute()).map(site),
+      (
+        await db.selectFrom('site').selectAll().where('project_id', '=', projectId).orderBy('code').execute()
+      ).map(site),
     async byId(id) {
       const row = await db.selectFrom('site').selectAll().where('id', '=', id).executeTakeFirst()
       return row ? site(row) : null
@@ -43,11 +50,20 @@ export function siteWrites(hand: Hand): Writes['sites'] {
     ...siteReads(hand.db),
     async ensure(projectId, code) {
       await add(hand, 'site', [{ project_id: projectId, code, name: code }], ['project_id', 'code'])
-      const rows = hand.db.selectFrom('site').selectAll().where('project_id', '=', projectId).where('code', '=', code)
+      const rows = hand.db
+        .selectFrom('site')
+        .selectAll()
+        .where('project_id', '=', projectId)
+        .where('code', '=', code)
       return site(await rows.executeTakeFirstOrThrow())
     },
     async keepContact(siteId, { kind, name, reach, version }) {
-      const [added] = await add(hand, 'contact', [{ site_id: siteId, kind, name, reach }], ['site_id', 'kind'])
+      const [added] = await add(
+        hand,
+        'contact',
+        [{ site_id: siteId, kind, name, reach }],
+        ['site_id', 'kind'],
+      )
       if (added) return given({ id: added.id })
       const { id } = await hand.db
         .selectFrom('contact')

@@ -9,12 +9,15 @@ import type { SqliteDatabase, SqliteStatement } from 'kysely'
 const keptStatements = 200
 
 function bound(value: unknown): SQLInputValue {
-  if (value === null || typeof value === 'string' || typeof value === 'bigint' || value instanceof Uint8Array) return value
+  if (value === null || typeof value === 'string' || typeof value === 'bigint' || value instanceof Uint8Array)
+    return value
   if (typeof value === 'number') {
     if (Number.isSafeInteger(value)) return BigInt(value)
     if (Number.isFinite(value)) return value
   }
-  throw new TypeError(`SQLite takes text, finite numbers, bytes and null, not ${Object.prototype.toString.call(value)}`)
+  throw new TypeError(
+    `SQLite takes text, finite numbers, bytes and null, not ${Object.prototype.toString.call(value)}`,
+  )
 }
 
 function statement(prepared: StatementSync): SqliteStatement {

@@ -49,7 +49,9 @@ function matching(db: Kysely<Tables>, query: FindQuery) {
   if (query.boxes) finds = finds.where('box', 'in', [...query.boxes])
   if (query.stopsOnly === true) finds = finds.where('stops', '>', 0)
   if (query.findIds) finds = finds.where('find_id', 'in', [...query.findIds])
-  for (const word of folded(query.search ?? '').split(' ').filter(Boolean)) {
+  for (const word of folded(query.search ?? '')
+    .split(' ')
+    .filter(Boolean)) {
     finds = finds.where(({ ref }) => sql<boolean>`${ref('search')} like ${pattern(word)} escape '!'`)
   }
   return finds
@@ -76,7 +78,9 @@ export function standingReads(db: Kysely<Tables>): Reads['standings'] {
       const rows = await selectFinds(db)
         .innerJoin('standing', 'standing.find_id', 'find.id')
         .where('standing.project_id', '=', projectId)
-        .where((either) => either.or([either('standing.as_of', '<>', asOf), either('standing.knowledge', '<>', knowledge)]))
+        .where((either) =>
+          either.or([either('standing.as_of', '<>', asOf), either('standing.knowledge', '<>', knowledge)]),
+        )
         .orderBy('find.id')
         .limit(limit)
         .execute()
@@ -96,12 +100,20 @@ export function standingReads(db: Kysely<Tables>): Reads['standings'] {
     async byUrgency(projectId) {
       const rows = await db
         .selectFrom('standing')
-        .select(({ fn }) => ['urgency', fn.countAll<number>().as('finds'), fn.sum<string | number>('stops').as('stops')])
+        .select(({ fn }) => [
+          'urgency',
+          fn.countAll<number>().as('finds'),
+          fn.sum<string | number>('stops').as('stops'),
+        ])
         .where('project_id', '=', projectId)
         .groupBy('urgency')
         .orderBy('urgency')
         .execute()
-      return rows.map(({ urgency, finds, stops }) => ({ urgency: urgencyOfRank(urgency), finds, stops: Number(stops) }))
+      return rows.map(({ urgency, finds, stops }) => ({
+        urgency: urgencyOfRank(urgency),
+        finds,
+        stops: Number(stops),
+      }))
     },
     async byBand(projectId) {
       const rows = await db

@@ -59,7 +59,8 @@ class TakenBack extends Error {
 }
 
 const tries = 5
-const pause = (attempt: number) => new Promise((resolve) => setTimeout(resolve, 2 ** attempt * 20 * (0.5 + Math.random())))
+const pause = (attempt: number) =>
+  new Promise((resolve) => setTimeout(resolve, 2 ** attempt * 20 * (0.5 + Math.random())))
 
 async function writeOnce<Value>(
   db: Kysely<Tables>,

@@ -6,7 +6,16 @@ import { runTool } from './process.mjs'
 import { root } from './project.mjs'
 
 /** What a build is made of. `lib/launch` and `lib/cli` never enter it. */
-const madeOf = ['app', 'lib', 'content', 'public', 'package-lock.json', 'next.config.ts', 'tsconfig.json', 'proxy.ts']
+const madeOf = [
+  'app',
+  'lib',
+  'content',
+  'public',
+  'package-lock.json',
+  'next.config.ts',
+  'tsconfig.json',
+  'proxy.ts',
+]
 const notOf = [path.join('lib', 'launch'), path.join('lib', 'cli')]
 const stamp = path.join(root, '.next', 'made-of')
 

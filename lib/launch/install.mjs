@@ -44,7 +44,9 @@ export async function installIfNeeded() {
       ? await runToEnd(node, [started, ...flags], options)
       : await runToEnd('npm', flags, { ...options, shell: process.platform === 'win32' })
     if (code === 0 && isReady()) return
-    process.stderr.write('The packages could not be installed; npm\'s own words stand above. Is the network reachable?\n')
+    process.stderr.write(
+      "The packages could not be installed; npm's own words stand above. Is the network reachable?\n",
+    )
     process.exit(code === 0 ? 1 : code)
   })
 }

@@ -14,7 +14,9 @@ export function runToEnd(program, args, options = {}) {
     child.on('error', reject)
     child.on('exit', (code, signal) => {
       for (const name of signals) process.off(name, handOn)
-      resolve(code ?? 128 + (signal === 'SIGINT' ? 2 : signal === 'SIGHUP' ? 1 : signal === 'SIGKILL' ? 9 : 15))
+      resolve(
+        code ?? 128 + (signal === 'SIGINT' ? 2 : signal === 'SIGHUP' ? 1 : signal === 'SIGKILL' ? 9 : 15),
+      )
     })
   })
 }

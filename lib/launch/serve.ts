@@ -14,7 +14,9 @@ process.chdir(root)
 
 function listen(server: http.Server, port: number): Promise<boolean> {
   return new Promise((resolve, reject) => {
-    server.once('error', (flaw: NodeJS.ErrnoException) => (flaw.code === 'EADDRINUSE' ? resolve(false) : reject(flaw)))
+    server.once('error', (flaw: NodeJS.ErrnoException) =>
+      flaw.code === 'EADDRINUSE' ? resolve(false) : reject(flaw),
+    )
     server.listen(port, host, () => resolve(true))
   })
 }
@@ -23,7 +25,8 @@ async function freePort(server: http.Server): Promise<number> {
   const asked = process.env['PORT'] ?? ''
   if (asked !== '') {
     const port = Number(asked)
-    if (!Number.isInteger(port) || port < 0 || port > 65_535) throw new Error(`PORT is a number up to 65535, not "${asked}".`)
+    if (!Number.isInteger(port) || port < 0 || port > 65_535)
+      throw new Error(`PORT is a number up to 65535, not "${asked}".`)
     if (await listen(server, port)) return (server.address() as { port: number }).port
     throw new Error(`Port ${asked} is taken by another program. Leave PORT out and a free one is found.`)
   }

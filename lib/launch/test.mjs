@@ -9,8 +9,12 @@ const report = path.join(made, 'tests.json')
 /** What vitest counted; a run that left no report, or a file that could not be loaded, is a failure too. */
 function counted(code) {
   try {
-    const { numPassedTests, numFailedTests, numPendingTests, testResults } = JSON.parse(fs.readFileSync(report, 'utf8'))
-    const brokenFiles = testResults.filter((file) => file.status === 'failed' && file.assertionResults.length === 0)
+    const { numPassedTests, numFailedTests, numPendingTests, testResults } = JSON.parse(
+      fs.readFileSync(report, 'utf8'),
+    )
+    const brokenFiles = testResults.filter(
+      (file) => file.status === 'failed' && file.assertionResults.length === 0,
+    )
     const failed = numFailedTests + brokenFiles.length
     return { passed: numPassedTests, failed: code !== 0 && failed === 0 ? 1 : failed, left: numPendingTests }
   } catch {
@@ -42,7 +46,13 @@ for (const [name, run] of steps) {
 }
 
 console.log('\n— tests')
-const tests = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...process.argv.slice(2)]
+const tests = [
+  'run',
+  '--reporter=default',
+  '--reporter=json',
+  `--outputFile.json=${report}`,
+  ...process.argv.slice(2),
+]
 const count = counted(await runTool('vitest/vitest.mjs', tests))
 if (count.left > 0) console.log(`${count.left} tests were left out; the lines above say which and why.`)
 console.log(`\n${passed + count.passed} passed, ${failed + count.failed} failed`)

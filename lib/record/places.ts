@@ -29,7 +29,11 @@ export const boxColumns = {
   seal_note: 'text',
 } as const satisfies Record<string, PlaceColumn>
 
-type Value<Column extends PlaceColumn> = Column extends 'number' ? number : Column extends 'date' ? IsoDate : string
+type Value<Column extends PlaceColumn> = Column extends 'number'
+  ? number
+  : Column extends 'date'
+    ? IsoDate
+    : string
 
 type Given<Columns extends Readonly<Record<string, PlaceColumn>>, Key extends keyof Columns> = {
   readonly [Name in Exclude<keyof Columns, Key>]?: Value<Columns[Name]>

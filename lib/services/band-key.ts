@@ -1,7 +1,11 @@
 import type { Band, Storage } from '../engine/plan.ts'
 
 /** What a find's humidity asks for, as one word to group and search by: `wet`, `conflict`, `none`, `0-12`. */
-export function bandKey({ keep, conflict, rhPercent }: Pick<Storage, 'keep' | 'conflict' | 'rhPercent'>): string {
+export function bandKey({
+  keep,
+  conflict,
+  rhPercent,
+}: Pick<Storage, 'keep' | 'conflict' | 'rhPercent'>): string {
   if (keep === 'wet') return 'wet'
   if (conflict !== null) return 'conflict'
   return rhPercent === null ? 'none' : `${rhPercent.min}-${rhPercent.max}`

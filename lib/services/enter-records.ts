@@ -27,7 +27,8 @@ export async function bringUpToDate(
   if (projectId === undefined) return new Map()
   const contacts = await contactsBySite(writes, projectId)
   const newest = new Map<string, KeptRecord>()
-  for (const record of await writes.records.ofFinds(finds.map(({ id }) => id))) newest.set(record.findId, record)
+  for (const record of await writes.records.ofFinds(finds.map(({ id }) => id)))
+    newest.set(record.findId, record)
   const plans = new Map<string, Plan>()
   const standings: Standing[] = []
   for await (const some of inBreaths(finds)) {
@@ -57,22 +58,36 @@ export async function enterRecords(
 ): Promise<Entered> {
   const finds = await findsOf(writes, projectId, records)
   const added = await writes.records.add(
-    records.map((record, at) => ({ findId: finds[at]!.id, record, contentHash: contentHash(record), importId })),
+    records.map((record, at) => ({
+      findId: finds[at]!.id,
+      record,
+      contentHash: contentHash(record),
+      importId,
+    })),
   )
   const distinct = [...new Map(finds.map((find) => [find.id, find])).values()]
   const plans = await bringUpToDate(writes, world, distinct)
   const isNew = new Set(added)
-  await writes.plans.add([...plans].flatMap(([recordId, plan]) => (isNew.has(recordId) ? [{ recordId, plan }] : [])))
+  await writes.plans.add(
+    [...plans].flatMap(([recordId, plan]) => (isNew.has(recordId) ? [{ recordId, plan }] : [])),
+  )
   return { finds: distinct, added, alreadyThere: records.length - added.length }
 }
 
 /** The find of each record, in the order of the records. */
-async function findsOf(writes: Writes, projectId: string, records: readonly ConditionRecord[]): Promise<readonly Find[]> {
+async function findsOf(
+  writes: Writes,
+  projectId: string,
+  records: readonly ConditionRecord[],
+): Promise<readonly Find[]> {
   const bySite = Map.groupBy(records, ({ site_code }) => site_code ?? '')
   const known = new Map<ConditionRecord, Find>()
   for (const [code, group] of bySite) {
     const site = await writes.sites.ensure(projectId, code)
-    const finds = await writes.finds.ensure(site, group.map(({ find_number }) => find_number))
+    const finds = await writes.finds.ensure(
+      site,
+      group.map(({ find_number }) => find_number),
+    )
     group.forEach((record, at) => known.set(record, finds[at]!))
   }
   return records.map((record) => known.get(record)!)

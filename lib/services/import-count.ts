@@ -5,7 +5,11 @@ import type { Reads } from './ports.ts'
 export interface NewRecordCount {
   /** To be called before the records are added, batch after batch. */
   readonly see: (records: readonly ConditionRecord[]) => Promise<void>
-  readonly sofar: () => { readonly recordsAdded: number; readonly recordsAlreadyThere: number; readonly findsNew: number }
+  readonly sofar: () => {
+    readonly recordsAdded: number
+    readonly recordsAlreadyThere: number
+    readonly findsNew: number
+  }
 }
 
 const placeOf = ({ site_code, find_number }: ConditionRecord) => `${site_code ?? ''}\n${find_number}`
@@ -23,7 +27,8 @@ export function newRecordCount(reads: Reads, projectId: string): NewRecordCount 
       const siteId = sites.get(code)
       if (siteId === undefined) continue
       const numbers = group.map(({ find_number }) => find_number)
-      for (const find of await reads.finds.byNumbers(siteId, numbers)) finds.set(`${code}\n${find.findNumber}`, find.id)
+      for (const find of await reads.finds.byNumbers(siteId, numbers))
+        finds.set(`${code}\n${find.findNumber}`, find.id)
     }
     return finds
   }

@@ -7,7 +7,14 @@ import { enterRecords } from './enter-records.ts'
 import { newRecordCount } from './import-count.ts'
 import type { Actor } from './kept.ts'
 import type { ImportCounts, Reads, World, Writes } from './ports.ts'
-import { isProblem, openerOf, recordSource, type Content, type FileHead, type RecordSource } from './record-source.ts'
+import {
+  isProblem,
+  openerOf,
+  recordSource,
+  type Content,
+  type FileHead,
+  type RecordSource,
+} from './record-source.ts'
 import { hazardsByRow, stopsOfBatch, type Stop } from './stops.ts'
 
 export interface FileToImport {
@@ -56,7 +63,12 @@ async function lookThrough(source: RecordSource, world: World): Promise<Found> {
 
 type Counted = Pick<ImportReport, 'recordsAdded' | 'recordsAlreadyThere' | 'findsNew'>
 
-async function wouldAdd(reads: Reads, { projectId, onProgress }: FileToImport, source: RecordSource, total: number): Promise<Counted> {
+async function wouldAdd(
+  reads: Reads,
+  { projectId, onProgress }: FileToImport,
+  source: RecordSource,
+  total: number,
+): Promise<Counted> {
   const count = newRecordCount(reads, projectId)
   let done = 0
   for await (const { records } of source.batches()) {

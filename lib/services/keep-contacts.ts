@@ -27,7 +27,12 @@ export function keepContacts(
     const site = await writes.sites.byId(siteId)
     if (!site) return refused(missing('site', siteId))
     for (const { kind, name, reach, version } of contacts) {
-      const kept = await writes.sites.keepContact(siteId, { kind, name: name.trim(), reach: reach.trim(), version })
+      const kept = await writes.sites.keepContact(siteId, {
+        kind,
+        name: name.trim(),
+        reach: reach.trim(),
+        version,
+      })
       if (!kept.ok) return kept
     }
     await writes.standings.outdate(site.projectId)

@@ -23,7 +23,8 @@ export async function keepPlaces(
 ): Answer<PlacesKept> {
   const { rooms, boxes, problems } = await readPlaces(bytes)
   if (rooms.length + boxes.length === 0) return given({ rooms: 0, boxes: 0, problems })
-  const newest = <Given>(all: readonly Given[]): readonly ToKeep<Given>[] => all.map((one) => ({ given: one, version: null }))
+  const newest = <Given>(all: readonly Given[]): readonly ToKeep<Given>[] =>
+    all.map((one) => ({ given: one, version: null }))
   return store.write('keep-places', by, async (writes) => {
     if (!(await writes.projects.byId(projectId))) return refused(missing('project', projectId))
     await writes.rooms.keep(projectId, newest(rooms))
@@ -35,7 +36,11 @@ export async function keepPlaces(
 /** One box as it stands now: gel renewed, moved, opened. */
 export function keepBox(
   { store }: World,
-  { projectId, box, version }: { readonly projectId: string; readonly box: BoxGiven; readonly version: number | null },
+  {
+    projectId,
+    box,
+    version,
+  }: { readonly projectId: string; readonly box: BoxGiven; readonly version: number | null },
   by: Actor,
 ): Answer<{ readonly id: string }> {
   return store.write('keep-box', by, async (writes) => {
@@ -46,7 +51,11 @@ export function keepBox(
 
 export interface Places {
   readonly rooms: readonly Room[]
-  readonly boxes: readonly { readonly box: Box; readonly finds: readonly Standing[]; readonly total: number }[]
+  readonly boxes: readonly {
+    readonly box: Box
+    readonly finds: readonly Standing[]
+    readonly total: number
+  }[]
   /** Finds whose records name no box, or one that nobody has listed. */
   readonly elsewhere: number
 }

@@ -13,13 +13,18 @@ export interface FindPage {
   readonly next: string | null
 }
 
-export type FindsWanted = Omit<FindQuery, 'after' | 'limit'> & { readonly after?: string | null; readonly limit?: number }
+export type FindsWanted = Omit<FindQuery, 'after' | 'limit'> & {
+  readonly after?: string | null
+  readonly limit?: number
+}
 
 const mostOnAPage = 500
 
 /** An address on the page that only we read; one that was tampered with simply is no place. */
 function toText(place: Place): string {
-  return Buffer.from(JSON.stringify([place.urgency, place.dueOn, place.sortKey, place.findId])).toString('base64url')
+  return Buffer.from(JSON.stringify([place.urgency, place.dueOn, place.sortKey, place.findId])).toString(
+    'base64url',
+  )
 }
 
 function fromText(text: string): Place | null {
@@ -28,14 +33,19 @@ function fromText(text: string): Place | null {
     if (!Array.isArray(parts)) return null
     const [urgency, dueOn, sortKey, findId] = parts as readonly unknown[]
     if (typeof urgency !== 'number' || typeof dueOn !== 'string') return null
-    return typeof sortKey === 'string' && typeof findId === 'string' ? { urgency, dueOn, sortKey, findId } : null
+    return typeof sortKey === 'string' && typeof findId === 'string'
+      ? { urgency, dueOn, sortKey, findId }
+      : null
   } catch {
     return null
   }
 }
 
 /** Finds by urgency or number, narrowed as asked, a page at a time. */
-export async function listFinds(world: World, { after, limit = 50, ...query }: FindsWanted): Answer<FindPage> {
+export async function listFinds(
+  world: World,
+  { after, limit = 50, ...query }: FindsWanted,
+): Answer<FindPage> {
   const place = after === undefined || after === null ? null : fromText(after)
   if (after && place === null) return refused({ kind: 'not-accepted', field: 'after', because: 'unknown' })
   const fresh = await refresh(world, query.projectId)

@@ -2,7 +2,8 @@ import type { Plan, Statement } from '../engine/plan.ts'
 import { csvLine } from '../tables/csv-write.ts'
 
 const codes = (statements: readonly Statement[]) => statements.map(({ code }) => code).join('; ')
-const numberOrNothing = (value: number | null | undefined) => (value === null || value === undefined ? '' : String(value))
+const numberOrNothing = (value: number | null | undefined) =>
+  value === null || value === undefined ? '' : String(value)
 
 /** One row a find: headings in order, and what stands under each. Lists are parted by `;`. */
 const columns: readonly (readonly [string, (plan: Plan) => string])[] = [

@@ -15,7 +15,11 @@ export interface Planned {
 export interface FilePlan {
   readonly head: FileHead
   /** The file gone through once for what comes before any plan: stops, problems, how many records there are. */
-  readonly before: () => Promise<{ readonly stops: readonly Stop[]; readonly problems: readonly Problem[]; readonly records: number }>
+  readonly before: () => Promise<{
+    readonly stops: readonly Stop[]
+    readonly problems: readonly Problem[]
+    readonly records: number
+  }>
   /** One plan a record, in the order of the file. */
   readonly plans: () => AsyncIterable<Planned>
   /** The plans of one find only. */

@@ -21,7 +21,8 @@ export function planFinds(world: World, findIds: readonly string[]): Answer<read
   return world.store.read(async (reads) => {
     const finds = await reads.finds.byIds(findIds.slice(0, mostAtOnce))
     const newest = new Map<string, KeptRecord>()
-    for (const record of await reads.records.ofFinds(finds.map(({ id }) => id))) newest.set(record.findId, record)
+    for (const record of await reads.records.ofFinds(finds.map(({ id }) => id)))
+      newest.set(record.findId, record)
     const contacts = new Map<string, ReadonlyMap<string, Contacts>>()
     for (const projectId of new Set(finds.map((find) => find.projectId))) {
       contacts.set(projectId, await contactsBySite(reads, projectId))

@@ -7,7 +7,16 @@ import type { ConditionRecord } from '../record/record.ts'
 import type { UnreadableRow } from '../tables/read-file.ts'
 import type { BandCount, FindQuery, UrgencyCount } from './find-query.ts'
 import type {
-  Actor, Change, Find, ImportBatch, KeptPlan, KeptRecord, Person, Project, Site, SiteContact,
+  Actor,
+  Change,
+  Find,
+  ImportBatch,
+  KeptPlan,
+  KeptRecord,
+  Person,
+  Project,
+  Site,
+  SiteContact,
 } from './kept.ts'
 import type { Standing } from './standing.ts'
 import type { Box, Room, ToKeep } from './places.ts'
@@ -57,12 +66,19 @@ export interface Reads {
     readonly byId: (id: string) => Promise<KeptRecord | null>
     /** Oldest first: by day, then by when they were kept. */
     readonly ofFinds: (findIds: readonly string[]) => Promise<readonly KeptRecord[]>
-    readonly hashesOf: (findIds: readonly string[]) => Promise<readonly Pick<KeptRecord, 'findId' | 'contentHash'>[]>
+    readonly hashesOf: (
+      findIds: readonly string[],
+    ) => Promise<readonly Pick<KeptRecord, 'findId' | 'contentHash'>[]>
   }
   readonly plans: { readonly ofRecords: (recordIds: readonly string[]) => Promise<readonly KeptPlan[]> }
   readonly standings: {
     /** Finds whose standing was made on another day or with other knowledge. */
-    readonly outOfDate: (projectId: string, asOf: IsoDate, knowledge: string, limit: number) => Promise<readonly Find[]>
+    readonly outOfDate: (
+      projectId: string,
+      asOf: IsoDate,
+      knowledge: string,
+      limit: number,
+    ) => Promise<readonly Find[]>
     readonly list: (query: FindQuery) => Promise<readonly Standing[]>
     readonly count: (query: FindQuery) => Promise<number>
     readonly byUrgency: (projectId: string) => Promise<readonly UrgencyCount[]>
@@ -71,7 +87,11 @@ export interface Reads {
   readonly imports: {
     readonly ofProject: (projectId: string) => Promise<readonly ImportBatch[]>
     readonly byId: (id: string) => Promise<ImportBatch | null>
-    readonly rejected: (importId: string, afterRow: number, limit: number) => Promise<readonly UnreadableRow[]>
+    readonly rejected: (
+      importId: string,
+      afterRow: number,
+      limit: number,
+    ) => Promise<readonly UnreadableRow[]>
   }
   readonly rooms: { readonly ofProject: (projectId: string) => Promise<readonly Room[]> }
   readonly boxes: { readonly ofProject: (projectId: string) => Promise<readonly Box[]> }
@@ -121,12 +141,19 @@ export interface Writes extends Reads {
     readonly reject: (importId: string, rows: readonly UnreadableRow[]) => Promise<void>
     readonly finish: (importId: string, counts: ImportCounts) => Promise<void>
   }
-  readonly rooms: Reads['rooms'] & { readonly keep: (projectId: string, rooms: readonly ToKeep<RoomGiven>[]) => Promise<readonly Written[]> }
-  readonly boxes: Reads['boxes'] & { readonly keep: (projectId: string, boxes: readonly ToKeep<BoxGiven>[]) => Promise<readonly Written[]> }
+  readonly rooms: Reads['rooms'] & {
+    readonly keep: (projectId: string, rooms: readonly ToKeep<RoomGiven>[]) => Promise<readonly Written[]>
+  }
+  readonly boxes: Reads['boxes'] & {
+    readonly keep: (projectId: string, boxes: readonly ToKeep<BoxGiven>[]) => Promise<readonly Written[]>
+  }
 }
 
 export type ImportBegun = Pick<ImportBatch, 'projectId' | 'fileName' | 'sha256' | 'kind' | 'headings'>
-export type ImportCounts = Pick<ImportBatch, 'recordsRead' | 'recordsAdded' | 'recordsAlreadyThere' | 'rowsRejected' | 'problems'>
+export type ImportCounts = Pick<
+  ImportBatch,
+  'recordsRead' | 'recordsAdded' | 'recordsAlreadyThere' | 'rowsRejected' | 'problems'
+>
 
 /** `version` as of `ToKeep`. */
 export type ContactToKeep = Pick<SiteContact, 'kind' | 'name' | 'reach'> & { readonly version: number | null }

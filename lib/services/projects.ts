@@ -8,11 +8,17 @@ export function listProjects({ store }: World): Answer<readonly Project[]> {
 }
 
 /** The project of that name, begun where there is none. */
-export async function startProject({ store }: World, wanted: { readonly name: string }, by: Actor): Answer<Project> {
+export async function startProject(
+  { store }: World,
+  wanted: { readonly name: string },
+  by: Actor,
+): Answer<Project> {
   const name = wanted.name.trim()
   if (name === '') return refused({ kind: 'not-accepted', field: 'name', because: 'empty' })
   if (name.length > 120) return refused({ kind: 'not-accepted', field: 'name', because: 'too-long' })
-  return store.write('start-project', by, async (writes) => given(await writes.projects.add({ name, invented: false })))
+  return store.write('start-project', by, async (writes) =>
+    given(await writes.projects.add({ name, invented: false })),
+  )
 }
 
 /** Those who have written here, to choose oneself from. */

@@ -9,7 +9,10 @@ import { readFile, type FileRead } from '../tables/read-file.ts'
 export type Batch = CsvBatch
 
 /** What is known of a file before its records are gone through. */
-export interface FileHead extends Pick<FileRead, 'kind' | 'encoding' | 'sheet' | 'headings' | 'unknownColumns'> {
+export interface FileHead extends Pick<
+  FileRead,
+  'kind' | 'encoding' | 'sheet' | 'headings' | 'unknownColumns'
+> {
   /** Of the file as a whole and its headings; those of rows come with the rows. */
   readonly problems: readonly Problem[]
   /** From every cell of every row, readable or not. */

@@ -14,7 +14,10 @@ export function listImports({ store }: World, projectId: string): Answer<readonl
 const rowsAtOnce = 1000
 
 /** The rows of an import that could not be read, as they came and with what is wrong beside each: to be mended and read again. */
-export function rejectedRows({ store }: World, importId: string): Answer<MendFile & { readonly fileName: string }> {
+export function rejectedRows(
+  { store }: World,
+  importId: string,
+): Answer<MendFile & { readonly fileName: string }> {
   return store.read(async (reads) => {
     const batch = await reads.imports.byId(importId)
     if (!batch) return refused(missing('import', importId))
@@ -25,6 +28,9 @@ export function rejectedRows({ store }: World, importId: string): Answer<MendFil
       if (slice.length < rowsAtOnce) break
     }
     const file = mendFile({ kind: batch.kind, headings: batch.headings, unreadableRows: rows }, problemAdvice)
-    return given({ ...file, fileName: `${batch.fileName.replace(/\.[^.]*$/, '')} - to mend.${file.extension}` })
+    return given({
+      ...file,
+      fileName: `${batch.fileName.replace(/\.[^.]*$/, '')} - to mend.${file.extension}`,
+    })
   })
 }

@@ -3,7 +3,10 @@ import type { SiteContact } from './kept.ts'
 import type { Reads } from './ports.ts'
 
 /** A site's people by site id, as a plan prints them; an entry with nobody in it is no contact. */
-export async function contactsBySite(reads: Reads, projectId: string): Promise<ReadonlyMap<string, Contacts>> {
+export async function contactsBySite(
+  reads: Reads,
+  projectId: string,
+): Promise<ReadonlyMap<string, Contacts>> {
   return groupContacts(await reads.sites.contacts(projectId))
 }
 

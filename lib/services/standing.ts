@@ -20,7 +20,11 @@ export interface FindLine {
   readonly keep: Plan['storage']['keep']
   readonly rhPercent: Band | null
   readonly interimRhPercent: Band | null
-  readonly bands: readonly { readonly component: string; readonly limit: Band; readonly preference: Band | null }[]
+  readonly bands: readonly {
+    readonly component: string
+    readonly limit: Band
+    readonly preference: Band | null
+  }[]
   readonly conflict: { readonly between: readonly string[]; readonly gapPercent: number } | null
   readonly storedRhPercent: number | null
   readonly dueOn: IsoDate | null
@@ -60,12 +64,17 @@ function lineOf(find: Find, record: ConditionRecord, plan: Plan): FindLine {
     urgency: plan.urgency,
     reasons: plan.urgencyBasis.map(({ text, because }) => text || because),
     firstStep: plan.steps[0]?.text ?? null,
-    stops: plan.cautions.filter(({ level }) => level === 'stop').map(({ code, text, who }) => ({ code, text, who })),
+    stops: plan.cautions
+      .filter(({ level }) => level === 'stop')
+      .map(({ code, text, who }) => ({ code, text, who })),
     keep: storage.keep,
     rhPercent: storage.rhPercent,
     interimRhPercent: storage.interim?.rhPercent ?? null,
     bands: storage.components.map(({ component, limit, preference }) => ({ component, limit, preference })),
-    conflict: storage.conflict && { between: storage.conflict.between, gapPercent: storage.conflict.gapPercent },
+    conflict: storage.conflict && {
+      between: storage.conflict.between,
+      gapPercent: storage.conflict.gapPercent,
+    },
     storedRhPercent: typeof record.stored_rh_percent === 'number' ? record.stored_rh_percent : null,
     dueOn: earliest(plan.steps.map(({ due }) => due)),
     inspectOn: plan.inspection.nextOn,
@@ -78,7 +87,13 @@ function lineOf(find: Find, record: ConditionRecord, plan: Plan): FindLine {
 
 export function standingOf(find: Find, { id, record }: KeptRecord, plan: Plan): Standing {
   const words = [
-    find.siteCode, find.findNumber, record.object, record.object_kind, record.context, record.period, record.box,
+    find.siteCode,
+    find.findNumber,
+    record.object,
+    record.object_kind,
+    record.context,
+    record.period,
+    record.box,
     ...record.components.flatMap(({ component, material }) => [component, material]),
   ]
   return {

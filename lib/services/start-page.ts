@@ -33,7 +33,8 @@ export async function startPage(world: World, projectId: string): Answer<StartPa
     if (!project) return refused(missing('project', projectId))
     const byUrgency = await reads.standings.byUrgency(projectId)
     const byBand = await reads.standings.byBand(projectId)
-    const finds = (narrow: object) => reads.standings.list({ projectId, order: 'urgency', limit: shown, ...narrow })
+    const finds = (narrow: object) =>
+      reads.standings.list({ projectId, order: 'urgency', limit: shown, ...narrow })
     return given({
       project,
       today: world.today(),

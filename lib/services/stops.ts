@@ -19,7 +19,12 @@ const stopsIn = (record: ConditionRecord, knowledge: Knowledge, asOf: IsoDate): 
   assess(record, knowledge, { asOf, questions: false }).cautions.filter(({ level }) => level === 'stop')
 
 /** All that is known of a lost row is the hazard, so a find is supposed of which nothing else is known either. */
-function stopsOfLostRow(row: number, hazards: readonly HazardSeen[], knowledge: Knowledge, asOf: IsoDate): readonly Stop[] {
+function stopsOfLostRow(
+  row: number,
+  hazards: readonly HazardSeen[],
+  knowledge: Knowledge,
+  asOf: IsoDate,
+): readonly Stop[] {
   const noticed = hazardsNoticed.filter((id) => hazards.some(({ hazard }) => hazard === id))
   const supposed: ConditionRecord = {
     find_number: `row ${row}`,
@@ -40,7 +45,8 @@ export async function stopsOfBatch(
   const read: Stop[] = []
   for await (const some of inBreaths(batch.records)) {
     for (const record of some) {
-      for (const caution of stopsIn(record, knowledge, asOf)) read.push({ find: record.find_number, row: null, caution })
+      for (const caution of stopsIn(record, knowledge, asOf))
+        read.push({ find: record.find_number, row: null, caution })
     }
   }
   const lost = batch.unreadableRows.flatMap(({ row }) => {

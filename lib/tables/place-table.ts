@@ -23,7 +23,10 @@ interface Rows {
   readonly problems: readonly Problem[]
 }
 
-const failed = (code: Problem['code'], found: string): Rows => ({ rows: [], problems: [problem(code, { row: null }, found)] })
+const failed = (code: Problem['code'], found: string): Rows => ({
+  rows: [],
+  problems: [problem(code, { row: null }, found)],
+})
 
 /** Headings over cells; `Gel kg` and `gel_kg` are one heading. */
 function underHeadings(table: readonly (readonly string[])[]): Rows {
@@ -51,8 +54,15 @@ function jsonRows(text: string): Rows {
     const value: unknown = JSON.parse(text)
     const items = Array.isArray(value) ? (value as readonly unknown[]) : [value]
     const rows = items.map((item, at) => {
-      const entries = Object.entries((item ?? {}) as Readonly<Record<string, unknown>>).filter(([, cell]) => cell !== null)
-      return { row: at + 1, cells: Object.fromEntries(entries.map(([key, cell]) => [nameKey(key).replaceAll('-', '_'), cleanText(String(cell))])) }
+      const entries = Object.entries((item ?? {}) as Readonly<Record<string, unknown>>).filter(
+        ([, cell]) => cell !== null,
+      )
+      return {
+        row: at + 1,
+        cells: Object.fromEntries(
+          entries.map(([key, cell]) => [nameKey(key).replaceAll('-', '_'), cleanText(String(cell))]),
+        ),
+      }
     })
     return { rows, problems: [] }
   } catch {
@@ -73,12 +83,16 @@ async function rowsOf(bytes: Uint8Array): Promise<Rows> {
       return underHeadings(csvTable(content.decoded.text))
     case 'xlsx': {
       const workbook = await readWorkbook(bytes)
-      return workbook.ok ? underHeadings(workbook.sheets[0]?.rows ?? []) : failed(workbook.code, workbook.found)
+      return workbook.ok
+        ? underHeadings(workbook.sheets[0]?.rows ?? [])
+        : failed(workbook.code, workbook.found)
     }
   }
 }
 
-type Read = { readonly ok: true; readonly value: string | number } | { readonly ok: false; readonly code: Problem['code'] }
+type Read =
+  | { readonly ok: true; readonly value: string | number }
+  | { readonly ok: false; readonly code: Problem['code'] }
 
 function readCell(kind: PlaceColumn, text: string): Read {
   if (kind === 'text') return { ok: true, value: text }
@@ -90,7 +104,12 @@ function readCell(kind: PlaceColumn, text: string): Read {
   return plain ? { ok: true, value: Number(plain[0].replace(',', '.')) } : { ok: false, code: 'not-a-number' }
 }
 
-function place(columns: Readonly<Record<string, PlaceColumn>>, row: number, cells: Cells, problems: Problem[]): Record<string, unknown> {
+function place(
+  columns: Readonly<Record<string, PlaceColumn>>,
+  row: number,
+  cells: Cells,
+  problems: Problem[],
+): Record<string, unknown> {
   const read: Record<string, unknown> = {}
   const extra: Record<string, string> = {}
   for (const [heading, text] of Object.entries(cells)) {

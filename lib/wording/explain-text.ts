@@ -13,12 +13,17 @@ function ruleOf(id: string, knowledge: Knowledge): Rule | undefined {
   return knowledge.decisions.find((one) => one.id === decision)?.rules.find((one) => one.id === rule)
 }
 
-function workLine({ work, place, known, says }: Pick<SourceRef, 'work' | 'place' | 'known'> & Partial<SourceRef>, knowledge: Knowledge): string {
+function workLine(
+  { work, place, known, says }: Pick<SourceRef, 'work' | 'place' | 'known'> & Partial<SourceRef>,
+  knowledge: Knowledge,
+): string {
   const full = knowledge.works[work]
   const against = says === 'against' ? 'against it: ' : ''
   const name = full ? shortCitation(full) : work
   const printed = place === null ? '' : `, ${place}`
-  return known === 'common-practice' ? `${against}${name}` : `${against}${name}${printed} (${knownWords[known].label})`
+  return known === 'common-practice'
+    ? `${against}${name}`
+    : `${against}${name}${printed} (${knownWords[known].label})`
 }
 
 /** One line of advice with all that stands behind it, and the lines folded under it. */
@@ -35,13 +40,18 @@ function explained(statement: Statement, knowledge: Knowledge): readonly string[
   const also = statement.also.flatMap((one) => explained(one, knowledge))
   const lines: readonly (readonly [string, string])[] = [
     ['Why', statement.because],
-    ['Rule', `${statement.rule}${rule ? `, ${rule.title}` : ''} (${strengthWords[statement.strength].toLowerCase()}; ${certaintyWords[statement.certainty]})`],
+    [
+      'Rule',
+      `${statement.rule}${rule ? `, ${rule.title}` : ''} (${strengthWords[statement.strength].toLowerCase()}; ${certaintyWords[statement.certainty]})`,
+    ],
     ...statement.facts.map((fact) => ['From', factWords(fact, knowledge)] as const),
     ...(statement.precautionary ? [['Mind', 'To be safe, until you look.'] as const] : []),
     ...(statement.caution === undefined ? [] : [['Mind', statement.caution] as const]),
     ...figures.map((figure) => ['Figure', figure] as const),
     ...sources.map((source) => ['Source', workLine(source, knowledge)] as const),
-    ...(contested ? [['Contested', `${contested.question} ${contested.follows} ${contested.because}`] as const] : []),
+    ...(contested
+      ? [['Contested', `${contested.question} ${contested.follows} ${contested.because}`] as const]
+      : []),
   ]
   const whose = statement.components.length === 0 ? '' : ` [${statement.components.join(', ')}]`
   return [
@@ -58,12 +68,15 @@ export function explainText(record: ConditionRecord, plan: Plan, knowledge: Know
     ['Cautions', plan.cautions],
     [`How soon: ${urgencyWords[plan.urgency].label}`, plan.urgencyBasis],
     ['Steps', plan.steps],
-    ['Keeping', [
-      ...storage.basis,
-      ...(storage.conflict?.waysOut ?? []),
-      ...(storage.interim ? [storage.interim.says] : []),
-      ...storage.act.map(({ says }) => says),
-    ]],
+    [
+      'Keeping',
+      [
+        ...storage.basis,
+        ...(storage.conflict?.waysOut ?? []),
+        ...(storage.interim ? [storage.interim.says] : []),
+        ...storage.act.map(({ says }) => says),
+      ],
+    ],
     ['Before you do that', plan.objections],
     ['Handling', plan.handling],
     ['Packing', plan.packing],

@@ -19,7 +19,9 @@ export function findWords(record: ConditionRecord, knowledge: Knowledge): string
     return record.components.length > 1 ? `${label} (${component})` : label
   })
   const what = record.object ?? record.object_kind
-  const name = [record.site_code, record.find_number].filter((part) => part !== undefined && !record.find_number.startsWith(`${part}-`))
+  const name = [record.site_code, record.find_number].filter(
+    (part) => part !== undefined && !record.find_number.startsWith(`${part}-`),
+  )
   return `${[...new Set([...name, record.find_number])].join(' ')}${what ? `, ${what}` : ''}: ${listWords(parts)}`
 }
 
@@ -43,7 +45,10 @@ function sectionText({ name, lines }: Section): string {
 
 function stepLines(plan: Plan, cite: Citing, parts: number): string {
   const lines = plan.steps.map((step) => {
-    const whose = parts > 1 && step.components.length > 0 && step.components.length < parts ? `${step.components.join(', ')}: ` : ''
+    const whose =
+      parts > 1 && step.components.length > 0 && step.components.length < parts
+        ? `${step.components.join(', ')}: `
+        : ''
     const until = step.until === null ? '' : ` Until ${step.until}.`
     const due = step.due === null || step.due === plan.asOf ? '' : `, by ${step.due}`
     const text = `${whose}${step.text}${until} — ${whoWords[step.who]}, ${step.by}${due} ${weightWords(step, cite)}`
@@ -53,8 +58,15 @@ function stepLines(plan: Plan, cite: Citing, parts: number): string {
 }
 
 function keepLines({ storage }: Plan, knowledge: Knowledge, cite: Citing, parts: number): readonly string[] {
-  const temperature = storage.temperatureC.min === null && storage.temperatureC.max === null ? [] : [temperatureWords(storage.temperatureC)]
-  const around = [...temperature, ...(storage.light === 'dark' ? ['dark'] : []), ...storage.air.map((code) => codeLabel(code, knowledge).toLowerCase())]
+  const temperature =
+    storage.temperatureC.min === null && storage.temperatureC.max === null
+      ? []
+      : [temperatureWords(storage.temperatureC)]
+  const around = [
+    ...temperature,
+    ...(storage.light === 'dark' ? ['dark'] : []),
+    ...storage.air.map((code) => codeLabel(code, knowledge).toLowerCase()),
+  ]
   const first = [
     storage.keep === 'wet' ? '' : `${wetOrDryWords(storage.keep)}.`,
     keepSentence(storage),
@@ -74,7 +86,11 @@ function keepLines({ storage }: Plan, knowledge: Knowledge, cite: Citing, parts:
           ...storage.conflict.waysOut.map((way) => lineWords(way, cite, parts)),
         ]
       : []),
-    ...(storage.interim ? [`Until then ${bandWords(storage.interim.rhPercent)}, looked at every ${countWords(storage.interim.checkEveryDays, 'day')}. ${lineWords(storage.interim.says, cite, parts)}`] : []),
+    ...(storage.interim
+      ? [
+          `Until then ${bandWords(storage.interim.rhPercent)}, looked at every ${countWords(storage.interim.checkEveryDays, 'day')}. ${lineWords(storage.interim.says, cite, parts)}`,
+        ]
+      : []),
     ...storage.basis.map((statement) => lineWords(statement, cite, parts)),
     ...storage.act.map(({ says }) => lineWords(says, cite, parts)),
   ]
@@ -94,20 +110,42 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
   const steps = stepLines(plan, cite, parts)
   const sections: readonly Section[] = [
     { name: 'Careful', lines: plan.cautions.map((caution) => cautionLine(caution, cite, parts)) },
-    { name: 'Before that', lines: plan.objections.map((one) => `${valueLabel('proposed', one.to, knowledge)}: ${one.level === 'block' ? 'not yet. ' : ''}${lineWords(one, cite, parts)}`) },
+    {
+      name: 'Before that',
+      lines: plan.objections.map(
+        (one) =>
+          `${valueLabel('proposed', one.to, knowledge)}: ${one.level === 'block' ? 'not yet. ' : ''}${lineWords(one, cite, parts)}`,
+      ),
+    },
     { name: 'Keep', lines: keepLines(plan, knowledge, cite, parts) },
     { name: 'Handle', lines: say(plan.handling) },
     { name: 'Pack', lines: say(plan.packing) },
-    { name: 'Ask for', lines: plan.requests.map(({ method, question, who }) => `${knowledge.methods[method]?.label ?? method}: ${question} [${who}]`) },
-    { name: 'Look', lines: plan.lookNext.map(({ asks, tell, why }) => [asks, tell, why].filter(Boolean).join(' ')) },
+    {
+      name: 'Ask for',
+      lines: plan.requests.map(
+        ({ method, question, who }) => `${knowledge.methods[method]?.label ?? method}: ${question} [${who}]`,
+      ),
+    },
+    {
+      name: 'Look',
+      lines: plan.lookNext.map(({ asks, tell, why }) => [asks, tell, why].filter(Boolean).join(' ')),
+    },
     { name: 'Conservator', lines: say(plan.referrals) },
     { name: 'Keep or not', lines: say(plan.selection) },
-    { name: 'Again on', lines: [`${plan.inspection.nextOn}, then every ${countWords(plan.inspection.everyDays, 'day')}: ${plan.inspection.look}`] },
+    {
+      name: 'Again on',
+      lines: [
+        `${plan.inspection.nextOn}, then every ${countWords(plan.inspection.everyDays, 'day')}: ${plan.inspection.look}`,
+      ],
+    },
     { name: 'No advice', lines: plan.notCovered.map(({ what, because }) => `${what}: ${because}`) },
   ]
   return [
     findWords(record, knowledge),
-    wrap(`${urgency.label}. `, [urgency.means, ...plan.urgencyBasis.map(({ text, because }) => text || because)].join(' ')),
+    wrap(
+      `${urgency.label}. `,
+      [urgency.means, ...plan.urgencyBasis.map(({ text, because }) => text || because)].join(' '),
+    ),
     steps,
     ...sections.filter(({ lines }) => lines.length > 0).map(sectionText),
   ].join('\n')

@@ -25,10 +25,18 @@ function sourceMarks(sources: Statement['sources'], cite: Citing): string {
   const marks = new Map<number, string>()
   for (const { work, known } of sources) {
     const number = cite.numberOf(work)
-    const mark = known === 'memory' ? `${number} from memory` : known === 'second-hand' ? `${number} second-hand` : String(number)
+    const mark =
+      known === 'memory'
+        ? `${number} from memory`
+        : known === 'second-hand'
+          ? `${number} second-hand`
+          : String(number)
     if (!marks.has(number) || known === 'read') marks.set(number, mark)
   }
-  return [...marks].toSorted(([a], [b]) => a - b).map(([, mark]) => mark).join(', ')
+  return [...marks]
+    .toSorted(([a], [b]) => a - b)
+    .map(([, mark]) => mark)
+    .join(', ')
 }
 
 /** How firmly it is meant and what it rests on, for the brackets behind a line. */

@@ -28,7 +28,10 @@ export function roomOf(file: string, rooms: Readonly<Record<string, Room>> = tab
 
 function packageOf(target: string): string {
   if (target.startsWith('node:')) return target
-  return target.split('/').slice(0, target.startsWith('@') ? 2 : 1).join('/')
+  return target
+    .split('/')
+    .slice(0, target.startsWith('@') ? 2 : 1)
+    .join('/')
 }
 
 function mayPackage({ packages }: Room, target: string): boolean {
@@ -37,7 +40,10 @@ function mayPackage({ packages }: Room, target: string): boolean {
 }
 
 /** Every import of a file that the table does not allow: `file:line what`. */
-export function breaches({ file, text }: SourceText, rooms: Readonly<Record<string, Room>> = table): readonly string[] {
+export function breaches(
+  { file, text }: SourceText,
+  rooms: Readonly<Record<string, Room>> = table,
+): readonly string[] {
   const name = roomOf(file, rooms)
   if (name === null) return [`${file}:1 stands in no room of the table`]
   const room = rooms[name]!
@@ -47,7 +53,8 @@ export function breaches({ file, text }: SourceText, rooms: Readonly<Record<stri
     const start = match.index + (match[0].startsWith('\n') ? 1 : 0)
     const line = text.slice(0, start).split('\n').length
     const complain = (what: string) => [`${file}:${line} ${name} may not import ${what}`]
-    if (!target.startsWith('.')) return mayPackage(room, target) ? [] : complain(`the package ${packageOf(target)}`)
+    if (!target.startsWith('.'))
+      return mayPackage(room, target) ? [] : complain(`the package ${packageOf(target)}`)
     const other = path.posix.join(path.posix.dirname(file), target)
     const otherRoom = roomOf(other, rooms)
     if (otherRoom === null) return complain(`${other}, which stands in no room`)

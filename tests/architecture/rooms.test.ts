@@ -27,15 +27,31 @@ describe('the look at imports', () => {
   const look = (file: string, text: string) => breaches({ file, text }, rooms)
 
   it('lets pass what the table allows', () => {
-    expect(look('lib/high/a.ts', "import { b } from '../low/b.ts'\nimport fs from 'node:fs'\nimport { c } from './c.ts'\n")).toEqual([])
-    expect(look('lib/high/a.ts', "import type { S } from '../side/s.ts'\nimport type {\n  T,\n} from '../side/t.ts'\n")).toEqual([])
+    expect(
+      look(
+        'lib/high/a.ts',
+        "import { b } from '../low/b.ts'\nimport fs from 'node:fs'\nimport { c } from './c.ts'\n",
+      ),
+    ).toEqual([])
+    expect(
+      look(
+        'lib/high/a.ts',
+        "import type { S } from '../side/s.ts'\nimport type {\n  T,\n} from '../side/t.ts'\n",
+      ),
+    ).toEqual([])
     expect(look('lib/low/a.ts', "import * as z from 'zod'\nimport { x } from 'zod/mini'\n")).toEqual([])
   })
 
   it('names file and line of what it does not allow', () => {
-    expect(look('lib/low/a.ts', "// first\nimport { b } from '../high/b.ts'\n")).toEqual(['lib/low/a.ts:2 lib/low may not import lib/high'])
-    expect(look('lib/low/a.ts', "import fs from 'node:fs'\n")).toEqual(['lib/low/a.ts:1 lib/low may not import the package node:fs'])
-    expect(look('lib/high/a.ts', "import { s } from '../side/s.ts'\n")).toEqual(['lib/high/a.ts:1 lib/high may not import more than types of lib/side'])
+    expect(look('lib/low/a.ts', "// first\nimport { b } from '../high/b.ts'\n")).toEqual([
+      'lib/low/a.ts:2 lib/low may not import lib/high',
+    ])
+    expect(look('lib/low/a.ts', "import fs from 'node:fs'\n")).toEqual([
+      'lib/low/a.ts:1 lib/low may not import the package node:fs',
+    ])
+    expect(look('lib/high/a.ts', "import { s } from '../side/s.ts'\n")).toEqual([
+      'lib/high/a.ts:1 lib/high may not import more than types of lib/side',
+    ])
     expect(look('lib/low/a.ts', "export { b } from '../high/b.ts'\n")).toHaveLength(1)
     expect(look('lib/low/a.ts', "const b = await import('../high/b.ts')\n")).toHaveLength(1)
     expect(look('lib/low/a.ts', "import '../high/b.ts'\n")).toHaveLength(1)

@@ -10,8 +10,23 @@ export interface Room {
 }
 
 const results = ['lib/engine', 'lib/evidence', 'lib/boxes', 'lib/queue'] as const
-const core = ['lib/base', 'lib/record', 'lib/climate', 'lib/logger', 'lib/matter', 'lib/knowledge', 'lib/analysis'] as const
-const shown = ['lib/field', 'lib/tables', 'lib/papers', 'lib/papers/ruler.ts', 'lib/exchange', 'lib/wording'] as const
+const core = [
+  'lib/base',
+  'lib/record',
+  'lib/climate',
+  'lib/logger',
+  'lib/matter',
+  'lib/knowledge',
+  'lib/analysis',
+] as const
+const shown = [
+  'lib/field',
+  'lib/tables',
+  'lib/papers',
+  'lib/papers/ruler.ts',
+  'lib/exchange',
+  'lib/wording',
+] as const
 
 export const rooms: Readonly<Record<string, Room>> = {
   'lib/base': { may: [], packages: ['temporal-polyfill'] },
@@ -43,7 +58,10 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   // A plan's bands as something to draw: wording tells the same picture in words.
   'lib/papers/ruler.ts': { may: [...core, ...results], packages: [] },
-  'lib/papers': { may: [...core, ...results, 'lib/field', 'lib/wording', 'lib/papers/ruler.ts'], packages: ['uqr'] },
+  'lib/papers': {
+    may: [...core, ...results, 'lib/field', 'lib/wording', 'lib/papers/ruler.ts'],
+    packages: ['uqr'],
+  },
   'lib/exchange': { may: [...core, ...results], packages: [] },
   'lib/services': { may: [...core, 'lib/knowledge/compile', ...results, ...shown], packages: ['node:'] },
   'lib/database': { may: ['lib/base', 'lib/record', 'lib/services'], packages: ['node:', 'kysely', 'pg'] },
@@ -53,19 +71,43 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   'lib/launch': { may: ['lib/start.ts', 'lib/cli'], packages: ['node:', 'next'] },
   'lib/cli': {
-    may: ['lib/base', 'lib/start.ts', 'lib/services', 'lib/wording', 'lib/papers', 'lib/knowledge/compile', 'lib/analysis'],
+    may: [
+      'lib/base',
+      'lib/start.ts',
+      'lib/services',
+      'lib/wording',
+      'lib/papers',
+      'lib/knowledge/compile',
+      'lib/analysis',
+    ],
     types: [...core, ...results, 'lib/tables'],
     packages: ['node:', 'temporal-polyfill'],
   },
   app: {
     may: [
-      'lib/base', 'lib/record', 'lib/climate', 'lib/knowledge', 'lib/field', 'lib/wording', 'lib/papers', 'lib/papers/ruler.ts',
+      'lib/base',
+      'lib/record',
+      'lib/climate',
+      'lib/knowledge',
+      'lib/field',
+      'lib/wording',
+      'lib/papers',
+      'lib/papers/ruler.ts',
       'app/_server',
     ],
     types: [...core, ...results, 'lib/services', 'lib/start.ts'],
     packages: [
-      'react', 'react-dom', 'next', 'server-only', 'node:crypto', 'zod', 'idb', 'recharts', 'react-aria-components',
-      '@tanstack/react-virtual', '@fontsource-variable/atkinson-hyperlegible-next',
+      'react',
+      'react-dom',
+      'next',
+      'server-only',
+      'node:crypto',
+      'zod',
+      'idb',
+      'recharts',
+      'react-aria-components',
+      '@tanstack/react-virtual',
+      '@fontsource-variable/atkinson-hyperlegible-next',
     ],
   },
   // The one door from the screens to the services.

@@ -32,7 +32,9 @@ async function admin(sql: string): Promise<void> {
 }
 
 /** An empty place of its own on the engine, and how to clear it away. */
-export async function emptyPlace(engine: Engine): Promise<{ readonly where: Where; readonly clear: () => Promise<void> }> {
+export async function emptyPlace(
+  engine: Engine,
+): Promise<{ readonly where: Where; readonly clear: () => Promise<void> }> {
   if (engine === 'sqlite') {
     const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'quietmetal-'))
     const clear = async () => fs.rmSync(folder, { recursive: true, force: true })
@@ -42,7 +44,10 @@ export async function emptyPlace(engine: Engine): Promise<{ readonly where: Wher
   await admin(`create database ${name}`)
   const url = new URL(server)
   url.pathname = `/${name}`
-  return { where: { kind: 'postgresql', url: url.href }, clear: () => admin(`drop database ${name} with (force)`) }
+  return {
+    where: { kind: 'postgresql', url: url.href },
+    clear: () => admin(`drop database ${name} with (force)`),
+  }
 }
 
 /** An empty, migrated database of the engine, whose every statement is held against the subset. */

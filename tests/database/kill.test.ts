@@ -10,7 +10,11 @@ const kills = 8
 const child = path.join(import.meta.dirname, 'kill-child.ts')
 
 /** Kills the writer a moment after its first acknowledged import and gives what it had acknowledged by then. */
-function killedWhileWriting(file: string, run: number, afterMilliseconds: number): Promise<readonly string[]> {
+function killedWhileWriting(
+  file: string,
+  run: number,
+  afterMilliseconds: number,
+): Promise<readonly string[]> {
   return new Promise((resolve) => {
     const writer = spawn(process.execPath, [child, file, String(run)])
     let out = ''
@@ -30,7 +34,8 @@ it('loses nothing it acknowledged and keeps nothing by halves when it is killed 
   await migrate(connected.writer)
   await connected.close()
   const acknowledged: string[] = []
-  for (let run = 0; run < kills; run += 1) acknowledged.push(...(await killedWhileWriting(where.file, run, run * 17)))
+  for (let run = 0; run < kills; run += 1)
+    acknowledged.push(...(await killedWhileWriting(where.file, run, run * 17)))
 
   const database = new DatabaseSync(where.file)
   const imports = database
@@ -39,7 +44,12 @@ it('loses nothing it acknowledged and keeps nothing by halves when it is killed 
        from import_batch b left join condition_record r on r.import_id = b.id group by b.id, b.records_added`,
     )
     .all()
-  expect(database.prepare('pragma integrity_check').all().map((row) => row['integrity_check'])).toEqual(['ok'])
+  expect(
+    database
+      .prepare('pragma integrity_check')
+      .all()
+      .map((row) => row['integrity_check']),
+  ).toEqual(['ok'])
   expect(database.prepare('pragma foreign_key_check').all()).toEqual([])
   expect(acknowledged.length).toBeGreaterThanOrEqual(kills)
   expect(imports.map(({ id }) => id)).toEqual(expect.arrayContaining(acknowledged))

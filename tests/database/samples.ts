@@ -13,7 +13,12 @@ export function record(find_number: string, more: Partial<ConditionRecord> = {})
   return { find_number, site_code: 'TW', components: [{ component: 'body', material: 'iron' }], ...more }
 }
 
-export function standing(find: Find, recordId: string, line: Partial<FindLine> = {}, more: Partial<Standing> = {}): Standing {
+export function standing(
+  find: Find,
+  recordId: string,
+  line: Partial<FindLine> = {},
+  more: Partial<Standing> = {},
+): Standing {
   return {
     findId: find.id,
     projectId: find.projectId,

@@ -24,9 +24,12 @@ describe('node:sqlite under Kysely', () => {
     expect(ask('select ? as time', 1_795_000_000_000)).toEqual({ time: 1_795_000_000_000 })
   })
 
-  it.each([[new Date(0)], [{ a: 1 }], [Number.NaN], [Infinity], [undefined], [true]])('does not take %s', (value) => {
-    expect(() => ask('select ? as x', value)).toThrow(TypeError)
-  })
+  it.each([[new Date(0)], [{ a: 1 }], [Number.NaN], [Infinity], [undefined], [true]])(
+    'does not take %s',
+    (value) => {
+      expect(() => ask('select ? as x', value)).toThrow(TypeError)
+    },
+  )
 
   it('gives rows that React can pass on', () => {
     expect(Object.getPrototypeOf(ask('select 1 as one'))).toBe(Object.prototype)

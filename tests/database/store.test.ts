@@ -47,8 +47,15 @@ describe.each(engines)('the store on %s', (engine) => {
     const { id } = await project('Count')
     await finds(id, ['TW-10', 'TW-9', 'TW-100', 'TW-2'])
     const first = value(await opened.store.read(async (reads) => given(await reads.finds.page(id, null, 2))))
-    const rest = value(await opened.store.read(async (reads) => given(await reads.finds.page(id, first[1]!, 9))))
-    expect([...first, ...rest].map(({ findNumber }) => findNumber)).toEqual(['TW-2', 'TW-9', 'TW-10', 'TW-100'])
+    const rest = value(
+      await opened.store.read(async (reads) => given(await reads.finds.page(id, first[1]!, 9))),
+    )
+    expect([...first, ...rest].map(({ findNumber }) => findNumber)).toEqual([
+      'TW-2',
+      'TW-9',
+      'TW-10',
+      'TW-100',
+    ])
   })
 
   it('adds a record once and another of the same day beside it', async () => {
@@ -57,25 +64,44 @@ describe.each(engines)('the store on %s', (engine) => {
     const add = (contentHash: string, notes: string) =>
       write((writes) =>
         writes.records.add([
-          { findId: find!.id, record: record('TW-1', { recorded_on: day('2026-03-01'), notes }), contentHash, importId: null },
+          {
+            findId: find!.id,
+            record: record('TW-1', { recorded_on: day('2026-03-01'), notes }),
+            contentHash,
+            importId: null,
+          },
         ]),
       )
     expect(await add('a', 'wet')).toHaveLength(1)
     expect(await add('a', 'wet')).toHaveLength(0)
     expect(await add('b', 'dry')).toHaveLength(1)
-    const kept = value(await opened.store.read(async (reads) => given(await reads.records.ofFinds([find!.id]))))
+    const kept = value(
+      await opened.store.read(async (reads) => given(await reads.records.ofFinds([find!.id]))),
+    )
     expect(kept.map(({ record: { notes } }) => notes)).toEqual(['wet', 'dry'])
     expect(kept[0]).toMatchObject({ recordedOn: '2026-03-01', by: assistant, version: 1 })
   })
 
   it('writes thousands of rows in one go', async () => {
     const { id } = await project('Many')
-    const many = await finds(id, Array.from({ length: 2500 }, (_, at) => `TW-${at}`))
+    const many = await finds(
+      id,
+      Array.from({ length: 2500 }, (_, at) => `TW-${at}`),
+    )
     const added = await write((writes) =>
-      writes.records.add(many.map((find) => ({ findId: find.id, record: record(find.findNumber), contentHash: 'x', importId: null }))),
+      writes.records.add(
+        many.map((find) => ({
+          findId: find.id,
+          record: record(find.findNumber),
+          contentHash: 'x',
+          importId: null,
+        })),
+      ),
     )
     expect(new Set(added).size).toBe(2500)
-    const back = value(await opened.store.read(async (reads) => given(await reads.records.ofFinds(many.map((one) => one.id)))))
+    const back = value(
+      await opened.store.read(async (reads) => given(await reads.records.ofFinds(many.map((one) => one.id)))),
+    )
     expect(back).toHaveLength(2500)
   })
 
@@ -85,7 +111,9 @@ describe.each(engines)('the store on %s', (engine) => {
       return refused<Trouble>({ kind: 'missing', what: 'find', id: 'x' })
     })
     expect(outcome).toEqual({ ok: false, problems: { kind: 'missing', what: 'find', id: 'x' } })
-    expect(value(await opened.store.read(async (reads) => given(await reads.projects.byName('Never'))))).toBeNull()
+    expect(
+      value(await opened.store.read(async (reads) => given(await reads.projects.byName('Never')))),
+    ).toBeNull()
   })
 
   it('keeps nothing of what breaks half way, and throws on', async () => {
@@ -94,7 +122,9 @@ describe.each(engines)('the store on %s', (engine) => {
       throw new Error('ours')
     })
     await expect(broken).rejects.toThrow('ours')
-    expect(value(await opened.store.read(async (reads) => given(await reads.projects.byName('Half'))))).toBeNull()
+    expect(
+      value(await opened.store.read(async (reads) => given(await reads.projects.byName('Half')))),
+    ).toBeNull()
   })
 
   it('refuses a contact that somebody else changed meanwhile', async () => {
@@ -106,7 +136,10 @@ describe.each(engines)('the store on %s', (engine) => {
       )
     const first = value(await keep('First', null))
     expect(await keep('Second', 1)).toMatchObject({ ok: true })
-    expect(await keep('Late', 1)).toEqual({ ok: false, problems: { kind: 'changed-meanwhile', what: 'contact', id: first.id } })
+    expect(await keep('Late', 1)).toEqual({
+      ok: false,
+      problems: { kind: 'changed-meanwhile', what: 'contact', id: first.id },
+    })
     const [contact] = value(await opened.store.read(async (reads) => given(await reads.sites.contacts(id))))
     expect(contact).toMatchObject({ name: 'Second', version: 2 })
   })
@@ -116,10 +149,19 @@ describe.each(engines)('the store on %s', (engine) => {
     const made = await finds(id, ['TW-1', 'TW-2', 'TW-3', 'TW-4', 'TW-5'])
     await write(async (writes) => {
       const urgent = [
-        ['routine', null], ['days', '2026-11-27'], ['now', null], ['days', '2026-11-26'], ['days', null],
+        ['routine', null],
+        ['days', '2026-11-27'],
+        ['now', null],
+        ['days', '2026-11-26'],
+        ['days', null],
       ] as const
       const records = await writes.records.add(
-        made.map((find) => ({ findId: find.id, record: record(find.findNumber), contentHash: 'x', importId: null })),
+        made.map((find) => ({
+          findId: find.id,
+          record: record(find.findNumber),
+          contentHash: 'x',
+          importId: null,
+        })),
       )
       await writes.standings.keep(
         made.map((find, at) => {
@@ -129,9 +171,18 @@ describe.each(engines)('the store on %s', (engine) => {
       )
     })
     const list = async (after?: ReturnType<typeof placeOf>) =>
-      value(await opened.store.read(async (reads) =>
-        given(await reads.standings.list({ projectId: id, order: 'urgency', limit: 2, ...(after ? { after } : {}) })),
-      ))
+      value(
+        await opened.store.read(async (reads) =>
+          given(
+            await reads.standings.list({
+              projectId: id,
+              order: 'urgency',
+              limit: 2,
+              ...(after ? { after } : {}),
+            }),
+          ),
+        ),
+      )
     const seen: string[] = []
     for (let page = await list(); page.length > 0; page = await list(placeOf(page.at(-1)!))) {
       seen.push(...page.map(({ line }) => line.findNumber))
@@ -150,7 +201,12 @@ describe.each(engines)('the store on %s', (engine) => {
     const made = await finds(id, ['TW-1', 'TW-2'])
     await write(async (writes) => {
       const records = await writes.records.add(
-        made.map((find) => ({ findId: find.id, record: record(find.findNumber), contentHash: 'x', importId: null })),
+        made.map((find) => ({
+          findId: find.id,
+          record: record(find.findNumber),
+          contentHash: 'x',
+          importId: null,
+        })),
       )
       await writes.standings.keep([
         standing(made[0]!, records[0]!, {}, { search: 'tw-1 clé 100% pure' }),
@@ -158,28 +214,45 @@ describe.each(engines)('the store on %s', (engine) => {
       ])
     })
     const search = async (words: string) =>
-      value(await opened.store.read(async (reads) =>
-        given((await reads.standings.list({ projectId: id, order: 'number', search: words, limit: 9 })).map(({ line }) => line.findNumber)),
-      ))
+      value(
+        await opened.store.read(async (reads) =>
+          given(
+            (await reads.standings.list({ projectId: id, order: 'number', search: words, limit: 9 })).map(
+              ({ line }) => line.findNumber,
+            ),
+          ),
+        ),
+      )
     expect(await search('100%')).toEqual(['TW-1'])
     expect(await search('_')).toEqual(['TW-2'])
     expect(await search('tw cle')).toEqual(['TW-2'])
     expect(await search('!')).toEqual([])
     const bands = value(await opened.store.read(async (reads) => given(await reads.standings.byBand(id))))
-    expect(Object.fromEntries(bands.map(({ band, finds: number }) => [band, number]))).toEqual({ wet: 1, '0-12': 1 })
-    expect(bands.map(({ rhPercent }) => rhPercent)).toEqual(expect.arrayContaining([null, { min: 0, max: 12 }]))
+    expect(Object.fromEntries(bands.map(({ band, finds: number }) => [band, number]))).toEqual({
+      wet: 1,
+      '0-12': 1,
+    })
+    expect(bands.map(({ rhPercent }) => rhPercent)).toEqual(
+      expect.arrayContaining([null, { min: 0, max: 12 }]),
+    )
   })
 
   it('replaces a standing and tells which are out of date', async () => {
     const { id } = await project('Standing')
     const [find] = await finds(id, ['TW-1'])
     await write(async (writes) => {
-      const [recordId] = await writes.records.add([{ findId: find!.id, record: record('TW-1'), contentHash: 'x', importId: null }])
+      const [recordId] = await writes.records.add([
+        { findId: find!.id, record: record('TW-1'), contentHash: 'x', importId: null },
+      ])
       await writes.standings.keep([standing(find!, recordId!)])
       await writes.standings.keep([standing(find!, recordId!, { urgency: 'now' })])
     })
     const late = async (asOf: string, knowledge: string) =>
-      value(await opened.store.read(async (reads) => given(await reads.standings.outOfDate(id, day(asOf), knowledge, 9)))).length
+      value(
+        await opened.store.read(async (reads) =>
+          given(await reads.standings.outOfDate(id, day(asOf), knowledge, 9)),
+        ),
+      ).length
     expect(await late('2026-11-25', 'sha256-one')).toBe(0)
     expect(await late('2026-11-26', 'sha256-one')).toBe(1)
     expect(await late('2026-11-25', 'sha256-two')).toBe(1)
@@ -188,16 +261,39 @@ describe.each(engines)('the store on %s', (engine) => {
   it('keeps an import with its rejected rows, to be fetched in slices', async () => {
     const { id } = await project('Import')
     const importId = await write(async (writes) => {
-      const batch = await writes.imports.begin({ projectId: id, fileName: 'bag 4.csv', sha256: 'abc', kind: 'csv', headings: ['find_number', 'material'] })
-      await writes.imports.reject(batch, [7, 3, 9].map((row) => ({ row, line: null, cells: ['', 'iron'], problems: [unnamed(row)] })))
-      await writes.imports.finish(batch, { recordsRead: 6, recordsAdded: 6, recordsAlreadyThere: 0, rowsRejected: 3, problems: 3 })
+      const batch = await writes.imports.begin({
+        projectId: id,
+        fileName: 'bag 4.csv',
+        sha256: 'abc',
+        kind: 'csv',
+        headings: ['find_number', 'material'],
+      })
+      await writes.imports.reject(
+        batch,
+        [7, 3, 9].map((row) => ({ row, line: null, cells: ['', 'iron'], problems: [unnamed(row)] })),
+      )
+      await writes.imports.finish(batch, {
+        recordsRead: 6,
+        recordsAdded: 6,
+        recordsAlreadyThere: 0,
+        rowsRejected: 3,
+        problems: 3,
+      })
       return batch
     })
-    const rows = value(await opened.store.read(async (reads) => given(await reads.imports.rejected(importId, 3, 9))))
+    const rows = value(
+      await opened.store.read(async (reads) => given(await reads.imports.rejected(importId, 3, 9))),
+    )
     expect(rows.map(({ row }) => row)).toEqual([7, 9])
     expect(rows[0]).toEqual({ row: 7, line: null, cells: ['', 'iron'], problems: [unnamed(7)] })
     const batch = value(await opened.store.read(async (reads) => given(await reads.imports.byId(importId))))
-    expect(batch).toMatchObject({ fileName: 'bag 4.csv', headings: ['find_number', 'material'], recordsAdded: 6, rowsRejected: 3, by: assistant })
+    expect(batch).toMatchObject({
+      fileName: 'bag 4.csv',
+      headings: ['find_number', 'material'],
+      recordsAdded: 6,
+      rowsRejected: 3,
+      by: assistant,
+    })
   })
 
   it('keeps rooms and boxes by name and notices who was faster', async () => {
@@ -222,7 +318,10 @@ describe.each(engines)('the store on %s', (engine) => {
     }, 'start-project')
     const [line] = value(await opened.store.read(async (reads) => given(await reads.changes.latest(1))))
     expect(line).toMatchObject({ what: 'start-project', by: assistant })
-    expect(line!.touched.map(({ table, verb, count }) => [table, verb, count])).toEqual([['project', 'added', 1], ['site', 'added', 1]])
+    expect(line!.touched.map(({ table, verb, count }) => [table, verb, count])).toEqual([
+      ['project', 'added', 1],
+      ['site', 'added', 1],
+    ])
     expect(line!.at).toBeGreaterThan(Date.parse('2026-01-01'))
   })
 

@@ -8,7 +8,11 @@ describe('the ban list', () => {
   })
 
   it('lets ordinary statements pass, whatever their columns are called', () => {
-    expect(outsideSubset('insert into "find" ("id") values ($1) on conflict ("site_id", "find_number") do nothing returning "id"')).toBeNull()
+    expect(
+      outsideSubset(
+        'insert into "find" ("id") values ($1) on conflict ("site_id", "find_number") do nothing returning "id"',
+      ),
+    ).toBeNull()
     expect(outsideSubset(`select "trigger" from "json" where "a" like $1 escape '!'`)).toBeNull()
     expect(outsideSubset('create index if not exists "a" on "find" ("sort_key", "id")')).toBeNull()
   })

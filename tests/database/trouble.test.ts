@@ -44,20 +44,27 @@ describe('a disk that is full', () => {
   afterAll(() => opened.close())
 
   const add = (name: string) =>
-    opened.store.write('start-project', assistant, async (writes) => given(await writes.projects.add({ name, invented: false })))
+    opened.store.write('start-project', assistant, async (writes) =>
+      given(await writes.projects.add({ name, invented: false })),
+    )
 
   it('keeps nothing of what did not fit, says so, and goes on when there is room', async () => {
     expect(await add('Before')).toMatchObject({ ok: true })
     const { writer } = opened.connected
     const limit = async (pages: number) => {
-      const raw = await writer.executeQuery({ sql: `pragma max_page_count = ${pages}`, parameters: [] } as never)
+      const raw = await writer.executeQuery({
+        sql: `pragma max_page_count = ${pages}`,
+        parameters: [],
+      } as never)
       return raw.rows
     }
     await limit(1)
     expect(await add('x'.repeat(200_000))).toMatchObject({ ok: false, problems: { kind: 'unavailable' } })
     await limit(1_000_000)
     expect(await add('After')).toMatchObject({ ok: true })
-    const all = await opened.store.read(async (reads) => given((await reads.projects.all()).map(({ name }) => name)))
+    const all = await opened.store.read(async (reads) =>
+      given((await reads.projects.all()).map(({ name }) => name)),
+    )
     expect(all).toEqual({ ok: true, value: ['Before', 'After'] })
   })
 })

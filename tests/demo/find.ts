@@ -28,7 +28,7 @@ function asBuried(part: Part, ground: Ground): Part {
   const swaps =
     ground.wetness === 'wet'
       ? wetLooks
-      : (ground.burial as readonly string[]).includes('ash-burnt')
+      : ground.burial.includes('ash-burnt')
         ? burntLooks
         : {}
   const name = (Object.keys(looks) as (keyof typeof looks)[]).find((key) => looks[key] === part.looks)!

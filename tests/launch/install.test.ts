@@ -17,7 +17,11 @@ function write(file: string, content: unknown): void {
 }
 
 describe('whether the packages of the lock file are there', () => {
-  const wanted = { '': {}, 'node_modules/a': { version: '1.0.0' }, 'node_modules/elsewhere': { version: '1.0.0', optional: true } }
+  const wanted = {
+    '': {},
+    'node_modules/a': { version: '1.0.0' },
+    'node_modules/elsewhere': { version: '1.0.0', optional: true },
+  }
   const present = { 'node_modules/a': { version: '1.0.0' } }
   const there = (lock: unknown, noted: unknown) => {
     write('package-lock.json', { packages: lock })
@@ -25,9 +29,12 @@ describe('whether the packages of the lock file are there', () => {
     return isInstalled(folder)
   }
 
-  it('holds when every one is, save those for other machines', () => expect(there(wanted, present)).toBe(true))
-  it('fails when one is missing', () => expect(there({ ...wanted, 'node_modules/b': { version: '2.0.0' } }, present)).toBe(false))
-  it('fails when one has another version', () => expect(there({ ...wanted, 'node_modules/a': { version: '1.0.1' } }, present)).toBe(false))
+  it('holds when every one is, save those for other machines', () =>
+    expect(there(wanted, present)).toBe(true))
+  it('fails when one is missing', () =>
+    expect(there({ ...wanted, 'node_modules/b': { version: '2.0.0' } }, present)).toBe(false))
+  it('fails when one has another version', () =>
+    expect(there({ ...wanted, 'node_modules/a': { version: '1.0.1' } }, present)).toBe(false))
   it('fails when nothing is installed', () => {
     write('package-lock.json', { packages: wanted })
     expect(isInstalled(folder)).toBe(false)

@@ -14,7 +14,10 @@ interface Ended {
   readonly err: string
 }
 
-function launch(args: readonly string[], onOutput?: (kill: (signal: NodeJS.Signals) => void) => void): Promise<Ended> {
+function launch(
+  args: readonly string[],
+  onOutput?: (kill: (signal: NodeJS.Signals) => void) => void,
+): Promise<Ended> {
   return new Promise((resolve) => {
     const child = spawn(process.execPath, [script, ...args], { cwd: os.tmpdir() })
     let [out, err] = ['', '']
@@ -28,7 +31,7 @@ function launch(args: readonly string[], onOutput?: (kill: (signal: NodeJS.Signa
 }
 
 describe('running a script of the project', () => {
-  it('runs it under the pinned Node, in the caller\'s folder, with the caller\'s arguments', async () => {
+  it("runs it under the pinned Node, in the caller's folder, with the caller's arguments", async () => {
     const { code, out, err } = await launch([echo, '0', 'one two', '--three'])
     expect(JSON.parse(out)).toEqual({
       node: `v${packages.dependencies.node}`,
@@ -38,7 +41,7 @@ describe('running a script of the project', () => {
     expect([code, err]).toEqual([0, ''])
   })
 
-  it('ends with the script\'s exit code', async () => {
+  it("ends with the script's exit code", async () => {
     expect((await launch([echo, '5'])).code).toBe(5)
   })
 

@@ -39,18 +39,27 @@ describe.each(engines)('the demo on %s', (engine) => {
     expect(report).toMatchObject({ recordsAdded: 0, findsNew: 0 })
   }, 240_000)
 
-  it.each(exportFormats)('leaves as %s and comes back as the same records', async (format: ExportFormat) => {
-    const pieces: Uint8Array[] = []
-    for await (const piece of at.services.exportFile({ projectId: project.id, format })) {
-      const part = value(piece)
-      pieces.push(typeof part === 'string' ? bytes(part) : part)
-    }
-    const copy = value(await at.services.startProject({ name: `Copy by ${format}` }, assistant))
-    const file = { projectId: copy.id, fileName: `copy.${format}`, bytes: Buffer.concat(pieces), dryRun: false }
-    const report = value(await at.services.importFile(file, assistant))
-    expect(report.unreadableRows).toEqual([])
-    expect(await hashes(copy.id)).toEqual(await hashes(project.id))
-  }, 240_000)
+  it.each(exportFormats)(
+    'leaves as %s and comes back as the same records',
+    async (format: ExportFormat) => {
+      const pieces: Uint8Array[] = []
+      for await (const piece of at.services.exportFile({ projectId: project.id, format })) {
+        const part = value(piece)
+        pieces.push(typeof part === 'string' ? bytes(part) : part)
+      }
+      const copy = value(await at.services.startProject({ name: `Copy by ${format}` }, assistant))
+      const file = {
+        projectId: copy.id,
+        fileName: `copy.${format}`,
+        bytes: Buffer.concat(pieces),
+        dryRun: false,
+      }
+      const report = value(await at.services.importFile(file, assistant))
+      expect(report.unreadableRows).toEqual([])
+      expect(await hashes(copy.id)).toEqual(await hashes(project.id))
+    },
+    240_000,
+  )
 
   it('has sent nothing outside the SQL that all engines share', () => {
     expect(at.opened.strays()).toEqual([])

@@ -6,7 +6,8 @@ import { assistant, conservator, day, record } from '../database/samples.ts'
 import { knowledge } from '../knowledge-at-hand.ts'
 import { stage, value, type Stage } from './world.ts'
 
-const iron = (find: string, more: Partial<ConditionRecord> = {}) => record(find, { state_now: 'dry', burial: ['free-draining'], ...more })
+const iron = (find: string, more: Partial<ConditionRecord> = {}) =>
+  record(find, { state_now: 'dry', burial: ['free-draining'], ...more })
 
 describe.each(engines)('finds and their plans on %s', (engine) => {
   let at: Stage
@@ -34,7 +35,10 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
   it('plans by the newest record, whichever was entered last', async () => {
     const id = await project('Newest')
     const { finds } = await add(id, iron('TW-1', { recorded_on: day('2026-05-02'), notes: 'newer' }))
-    await add(id, iron('TW-1', { recorded_on: day('2024-05-02'), notes: 'older', hazards_noticed: ['ammunition-like'] }))
+    await add(
+      id,
+      iron('TW-1', { recorded_on: day('2024-05-02'), notes: 'older', hazards_noticed: ['ammunition-like'] }),
+    )
     const shown = value(await at.services.showFind({ findId: finds[0]!.id }))
     expect(shown.history.map(({ kept }) => kept.record.notes)).toEqual(['newer', 'older'])
     const [listed] = value(await at.services.listFinds({ projectId: id, order: 'number' })).finds
@@ -56,7 +60,8 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
   it('lists as of the day on which it is asked', async () => {
     const id = await project('Day')
     await add(id, iron('TW-1'))
-    const list = async (services: Stage['services']) => value(await services.listFinds({ projectId: id, order: 'number' })).finds[0]!
+    const list = async (services: Stage['services']) =>
+      value(await services.listFinds({ projectId: id, order: 'number' })).finds[0]!
     expect((await list(at.services)).asOf).toBe('2026-11-25')
     expect((await list(at.later({ on: '2026-12-01' }))).asOf).toBe('2026-12-01')
   })
@@ -69,8 +74,10 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
     await add(id, ...many)
     const seen: string[] = []
     let stops = 0
-    for (let after: string | null = ''; after !== null; ) {
-      const page: FindPage = value(await at.services.listFinds({ projectId: id, order: 'urgency', after: after || null, limit: 10 }))
+    for (let after: string | null = ''; after !== null;) {
+      const page: FindPage = value(
+        await at.services.listFinds({ projectId: id, order: 'urgency', after: after || null, limit: 10 }),
+      )
       expect(page.total).toBe(57)
       for (const { line } of page.finds) {
         seen.push(line.findNumber)
@@ -83,13 +90,22 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
   })
 
   it('does not take an address of a page that it did not give', async () => {
-    const answer = await at.services.listFinds({ projectId: await project('Odd'), order: 'number', after: 'tampered' })
+    const answer = await at.services.listFinds({
+      projectId: await project('Odd'),
+      order: 'number',
+      after: 'tampered',
+    })
     expect(answer).toMatchObject({ ok: false, problems: { kind: 'not-accepted', field: 'after' } })
   })
 
   it('groups finds by the band they need', async () => {
     const id = await project('Bands')
-    await add(id, iron('TW-1'), iron('TW-2'), record('TW-3', { components: [{ component: 'body', material: 'gold' }] }))
+    await add(
+      id,
+      iron('TW-1'),
+      iron('TW-2'),
+      record('TW-3', { components: [{ component: 'body', material: 'gold' }] }),
+    )
     const bands = value(await at.services.bandsNeeded(id))
     expect(bands.reduce((sum, { finds }) => sum + finds, 0)).toBe(3)
     const dry = bands.find(({ finds }) => finds === 2)!
@@ -106,22 +122,36 @@ describe.each(engines)('finds and their plans on %s', (engine) => {
     expect(page.pressing[0]!.line.findNumber).toBe('TW-2')
   })
 
-  it('prints a site\'s own people with every stop, and notices who was faster', async () => {
+  it("prints a site's own people with every stop, and notices who was faster", async () => {
     const id = await project('People')
     const { finds } = await add(id, iron('TW-2', { hazards_noticed: ['ammunition-like'] }))
     const [site] = value(await at.services.sitePeople(id)).sites
     const police = (name: string, version: number | null) =>
-      at.services.keepContacts({ siteId: site!.id, contacts: [{ kind: 'police', name, reach: '999', version }] }, conservator)
+      at.services.keepContacts(
+        { siteId: site!.id, contacts: [{ kind: 'police', name, reach: '999', version }] },
+        conservator,
+      )
     value(await police('Harbour station', null))
-    expect(await police('Late', 7)).toMatchObject({ ok: false, problems: { kind: 'changed-meanwhile', what: 'contact' } })
+    expect(await police('Late', 7)).toMatchObject({
+      ok: false,
+      problems: { kind: 'changed-meanwhile', what: 'contact' },
+    })
     const [listed] = value(await at.services.listFinds({ projectId: id, order: 'urgency' })).finds
     expect(listed!.line.stops[0]!.who).toContain('Harbour station, 999')
-    expect(value(await at.services.planFinds([finds[0]!.id]))[0]!.plan.cautions[0]!.who).toContain('Harbour station')
+    expect(value(await at.services.planFinds([finds[0]!.id]))[0]!.plan.cautions[0]!.who).toContain(
+      'Harbour station',
+    )
   })
 
   it('does not take what cannot be kept', async () => {
-    expect(await at.services.startProject({ name: '  ' }, assistant)).toMatchObject({ ok: false, problems: { because: 'empty' } })
-    expect(await at.services.showFind({ findId: 'none' })).toMatchObject({ ok: false, problems: { kind: 'missing', what: 'find' } })
+    expect(await at.services.startProject({ name: '  ' }, assistant)).toMatchObject({
+      ok: false,
+      problems: { because: 'empty' },
+    })
+    expect(await at.services.showFind({ findId: 'none' })).toMatchObject({
+      ok: false,
+      problems: { kind: 'missing', what: 'find' },
+    })
     const lost = await at.services.addRecords({ projectId: 'none', records: [iron('TW-1')] }, assistant)
     expect(lost).toMatchObject({ ok: false, problems: { kind: 'missing', what: 'project' } })
   })

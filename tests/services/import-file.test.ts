@@ -22,13 +22,22 @@ describe.each(engines)('importing a file on %s', (engine) => {
 
   const project = async (name: string) => value(await at.services.startProject({ name }, assistant)).id
   const give = async (projectId: string, text: string, dryRun = false) =>
-    value(await at.services.importFile({ projectId, fileName: 'bag.csv', bytes: bytes(text), dryRun }, assistant))
-  const total = async (projectId: string) => value(await at.services.listFinds({ projectId, order: 'number' })).total
+    value(
+      await at.services.importFile({ projectId, fileName: 'bag.csv', bytes: bytes(text), dryRun }, assistant),
+    )
+  const total = async (projectId: string) =>
+    value(await at.services.listFinds({ projectId, order: 'number' })).total
 
   it('tells in a dry run what it would do, and keeps nothing', async () => {
     const id = await project('Dry run')
     const report = await give(id, bag, true)
-    expect(report).toMatchObject({ dryRun: true, importId: null, recordsRead: 3, recordsAdded: 3, findsNew: 3 })
+    expect(report).toMatchObject({
+      dryRun: true,
+      importId: null,
+      recordsRead: 3,
+      recordsAdded: 3,
+      findsNew: 3,
+    })
     expect(report.unreadableRows.map(({ row }) => row)).toEqual([5])
     expect(await total(id)).toBe(0)
     expect(value(await at.services.listImports(id))).toEqual([])
@@ -46,9 +55,14 @@ describe.each(engines)('importing a file on %s', (engine) => {
     await give(id, bag)
     const other = bag.replace('orange-brown-crust,\n', 'orange-droplets,\n')
     expect(await give(id, other)).toMatchObject({ recordsAdded: 1, recordsAlreadyThere: 2, findsNew: 0 })
-    const [nail] = value(await at.services.listFinds({ projectId: id, order: 'number', search: 'tw-1' })).finds
+    const [nail] = value(
+      await at.services.listFinds({ projectId: id, order: 'number', search: 'tw-1' }),
+    ).finds
     const { history } = value(await at.services.showFind({ findId: nail!.findId }))
-    expect(history.map(({ kept }) => kept.record.components[0]!.seen)).toEqual([['orange-droplets'], ['orange-brown-crust']])
+    expect(history.map(({ kept }) => kept.record.components[0]!.seen)).toEqual([
+      ['orange-droplets'],
+      ['orange-brown-crust'],
+    ])
   })
 
   it('says a stop that stands in a row it could not read', async () => {
@@ -61,7 +75,13 @@ describe.each(engines)('importing a file on %s', (engine) => {
     const id = await project('Mend')
     const { importId } = await give(id, bag)
     const [batch] = value(await at.services.listImports(id))
-    expect(batch).toMatchObject({ id: importId, fileName: 'bag.csv', rowsRejected: 1, recordsAdded: 3, by: assistant })
+    expect(batch).toMatchObject({
+      id: importId,
+      fileName: 'bag.csv',
+      rowsRejected: 1,
+      recordsAdded: 3,
+      by: assistant,
+    })
     const file = value(await at.services.rejectedRows(importId!))
     expect(file.fileName).toBe('bag - to mend.csv')
     expect(file.text).toContain('looks like a grenade')
@@ -89,13 +109,25 @@ describe.each(engines)('importing a file on %s', (engine) => {
     const told: (readonly [number, number])[] = []
     const onProgress = (done: number, of: number) => void told.push([done, of])
     const text = bytes(`site_code,find_number,material\n${rows}`)
-    value(await at.services.importFile({ projectId: id, fileName: 'a.csv', bytes: text, dryRun: false, onProgress }, assistant))
-    expect(told).toEqual([[200, 450], [400, 450], [450, 450]])
+    value(
+      await at.services.importFile(
+        { projectId: id, fileName: 'a.csv', bytes: text, dryRun: false, onProgress },
+        assistant,
+      ),
+    )
+    expect(told).toEqual([
+      [200, 450],
+      [400, 450],
+      [450, 450],
+    ])
     expect(await total(id)).toBe(450)
   })
 
   it('asks for a project that is there', async () => {
-    const answer = await at.services.importFile({ projectId: 'none', fileName: 'a.csv', bytes: bytes(bag), dryRun: false }, assistant)
+    const answer = await at.services.importFile(
+      { projectId: 'none', fileName: 'a.csv', bytes: bytes(bag), dryRun: false },
+      assistant,
+    )
     expect(answer).toEqual({ ok: false, problems: { kind: 'missing', what: 'project', id: 'none' } })
   })
 
@@ -106,7 +138,8 @@ describe.each(engines)('importing a file on %s', (engine) => {
     const small = bytes(['site_code,find_number,notes,material', ...rows.slice(0, 300)].join('\n'))
     const large = bytes(['site_code,find_number,notes,material', ...rows].join('\n'))
     expect(large.length).toBeGreaterThan(8 * 1024 * 1024)
-    const dry = (content: Uint8Array) => at.services.importFile({ projectId: id, fileName: 'l.csv', bytes: content, dryRun: true }, assistant)
+    const dry = (content: Uint8Array) =>
+      at.services.importFile({ projectId: id, fileName: 'l.csv', bytes: content, dryRun: true }, assistant)
     const [one, other] = [value(await dry(small)), value(await dry(large))]
     expect([one.recordsRead, other.recordsRead, other.file.kind]).toEqual([300, 300, 'csv'])
   })

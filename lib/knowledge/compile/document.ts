@@ -1,4 +1,4 @@
-import { isMap, isPair, isScalar, LineCounter, parseDocument, type Document, type Node } from 'yaml'
+import { isMap, isPair, isScalar, LineCounter, parseDocument, type Document } from 'yaml'
 import type { Flaw } from '../flaw.ts'
 
 /** One content file as text; `file` is its path from the project's folder. */
@@ -49,7 +49,7 @@ function offsetAt(parsed: Document.Parsed, path: Path): number | null {
   const last = path[path.length - 1]
   if (isMap(within)) {
     const pair = within.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === last)
-    return pair === undefined ? null : startOf(pair.key as Node)
+    return pair === undefined ? null : startOf(pair.key)
   }
   return startOf(parsed.getIn(path, true))
 }

@@ -248,13 +248,23 @@ function optional(
     .map((values) => Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)))
 }
 
-const componentName = fc.oneof(
-  {
-    weight: 5,
-    arbitrary: fc.constantFrom('body', 'pin', 'plate', 'left rivet', 'body-2', 'handle', 'inner face', 'lid'),
-  },
-  { weight: 1, arbitrary: textArbitrary },
-)
+const componentName = (words: fc.Arbitrary<string>) =>
+  fc.oneof(
+    {
+      weight: 5,
+      arbitrary: fc.constantFrom(
+        'body',
+        'pin',
+        'plate',
+        'left rivet',
+        'body-2',
+        'handle',
+        'inner face',
+        'lid',
+      ),
+    },
+    { weight: 1, arbitrary: words },
+  )
 
 export function componentArbitrary(manner: Manner = {}): fc.Arbitrary<Component> {
   const material = fc.oneof(
@@ -263,17 +273,22 @@ export function componentArbitrary(manner: Manner = {}): fc.Arbitrary<Component>
   )
   const without: readonly FieldName[] = ['component', 'material', ...(manner.without ?? [])]
   return fc
-    .tuple(componentName, material, optional('component', { ...manner, without }))
+    .tuple(
+      componentName(manner.words ?? textArbitrary),
+      material,
+      optional('component', { ...manner, without }),
+    )
     .map(([component, of, rest]) => ({ component, material: of, ...rest }) as Component)
 }
 
-export const findNumberArbitrary: fc.Arbitrary<string> = fc.oneof(
-  {
-    weight: 6,
-    arbitrary: fc.integer({ min: 1, max: 99_999 }).map((number) => `TW-${String(number).padStart(4, '0')}`),
-  },
-  { weight: 1, arbitrary: textArbitrary },
-)
+const findNumberArbitrary = (words: fc.Arbitrary<string>): fc.Arbitrary<string> =>
+  fc.oneof(
+    {
+      weight: 6,
+      arbitrary: fc.integer({ min: 1, max: 99_999 }).map((number) => `TW-${String(number).padStart(4, '0')}`),
+    },
+    { weight: 1, arbitrary: words },
+  )
 
 /** Valid records of the contract over the whole vocabulary: any field may be there or not, any value may be `unknown`. */
 export function recordArbitrary(manner: Manner = {}): fc.Arbitrary<ConditionRecord> {
@@ -303,7 +318,7 @@ export function recordArbitrary(manner: Manner = {}): fc.Arbitrary<ConditionReco
     )
   return fc
     .tuple(
-      findNumberArbitrary,
+      findNumberArbitrary(manner.words ?? textArbitrary),
       optional('find', { ...manner, without: ['find_number', 'tests', ...without] }),
       components,
     )

@@ -1,0 +1,97 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import type { Plan } from '../../lib/engine/plan.ts'
+import { burial as grounds, stateNow } from '../../lib/record/ids.ts'
+import { anyRecord } from '../arbitrary/record.ts'
+import { codesOf } from './statements.ts'
+import { law, planned } from './plans.ts'
+
+/** Records of which the ground and the present state are known, so that wet finds are met often. */
+const fromTheGround = fc
+  .tuple(anyRecord(), fc.constantFrom(...stateNow), fc.constantFrom(...grounds))
+  .map(([record, state_now, ground]) => ({ ...record, state_now, burial: [ground] }))
+
+const toldToDry = [
+  'air-dry-openly',
+  'dry-box',
+  'weigh-until-constant',
+  'perforated-bag',
+  'open-the-pack',
+  'bag-and-label',
+]
+const toldToStayWet = ['keep-wet', 'wet-tub']
+
+const toldBy = (plan: Plan) => codesOf([...plan.handling, ...plan.packing, ...plan.steps])
+
+const saidOf = (told: ReadonlySet<string>, codes: readonly string[]) => codes.filter((code) => told.has(code))
+
+describe('wet or dry', () => {
+  test('no plan says both keep wet and keep dry', () => {
+    const met = { wet: 0, dry: 0, 'as-found': 0 }
+    law(fromTheGround, (record) => {
+      const plan = planned(record)
+      const { keep } = plan.storage
+      met[keep] += 1
+      const told = toldBy(plan)
+      if (keep !== 'dry') expect(saidOf(told, toldToDry)).toEqual([])
+      if (keep !== 'wet') expect(saidOf(told, toldToStayWet)).toEqual([])
+      if (keep === 'wet') expect(plan.storage.rhPercent).toBeNull()
+    })
+    for (const count of Object.values(met)) expect(count).toBeGreaterThan(50)
+  })
+})
+
+describe('one band for the whole find', () => {
+  test('is given where the limits of all parts meet, and only there', () => {
+    let conflicts = 0
+    law(anyRecord(), (record) => {
+      const { storage } = planned(record)
+      const min = Math.max(...storage.components.map(({ limit }) => limit.min))
+      const max = Math.min(...storage.components.map(({ limit }) => limit.max))
+      expect(storage.conflict !== null).toBe(min >= max)
+      if (storage.conflict) {
+        conflicts += 1
+        expect(storage.rhPercent).toBeNull()
+        expect(storage.decidedBy).toBe('conservator')
+        expect(storage.conflict.between.length).toBeGreaterThanOrEqual(2)
+        expect(storage.conflict.gapPercent).toBeCloseTo(min - max)
+        expect(storage.conflict.waysOut.length).toBeGreaterThan(0)
+      } else if (storage.keep !== 'wet') {
+        expect(storage.rhPercent!.min).toBeLessThan(storage.rhPercent!.max)
+        expect(storage.rhPercent!.min).toBeGreaterThanOrEqual(min)
+        expect(storage.rhPercent!.max).toBeLessThanOrEqual(max)
+        expect(storage.interim).toBeNull()
+      }
+    })
+    expect(conflicts).toBeGreaterThan(50)
+  })
+
+  test('with no safe band, where it may wait is said, and never called a store', () => {
+    law(anyRecord(), (record) => {
+      const { conflict, interim, keep } = planned(record).storage
+      expect(interim !== null).toBe(conflict !== null && keep !== 'wet')
+      if (interim === null) return
+      expect(interim.rhPercent.min).toBeLessThan(interim.rhPercent.max)
+      expect(interim.says.strength).toBe('consider')
+    })
+  })
+
+  test('the temperature it is kept at is one that can be', () => {
+    law(fromTheGround, (record) => {
+      const { min, max } = planned(record).storage.temperatureC
+      if (min !== null && max !== null) expect(min).toBeLessThanOrEqual(max)
+    })
+  })
+
+  test('what the box is watched for never lies within the band', () => {
+    law(anyRecord(), (record) => {
+      const { rhPercent, act } = planned(record).storage
+      // Nothing that is known binds it: then any humidity will do but one that grows mould.
+      if (rhPercent === null || rhPercent.max === 100) return
+      for (const { aboveRhPercent = 100, belowRhPercent = 0 } of act) {
+        expect(aboveRhPercent).toBeGreaterThanOrEqual(rhPercent.max)
+        expect(belowRhPercent).toBeLessThanOrEqual(rhPercent.min)
+      }
+    })
+  })
+})

@@ -34,7 +34,10 @@ const sourcesOf = (backing: Backing): readonly Source[] =>
     : [{ ...backing.source, known: backing.known }]
 
 /** Why the claim of a check does not stand on what it compared; null where it does. */
-export function unfounded(claim: Omit<Printed, 'check' | 'says' | 'tolerance'>, compared: readonly Backing[]): string | null {
+export function unfounded(
+  claim: Omit<Printed, 'check' | 'says' | 'tolerance'>,
+  compared: readonly Backing[],
+): string | null {
   const work = knowledge.works[claim.work]
   if (!work) return `the knowledge has no work ${claim.work}`
   const cited = compared
@@ -43,7 +46,8 @@ export function unfounded(claim: Omit<Printed, 'check' | 'says' | 'tolerance'>, 
   if (cited.length === 0) return `nothing compared rests on ${claim.work}, ${claim.place ?? 'no place'}`
   const rank = (known: Known) => knowns.indexOf(known)
   const best = Math.max(rank(work.known), Math.min(...cited.map(({ known }) => rank(known))))
-  if (rank(claim.known) < best) return `${claim.known} is better than the knowledge, which has it as ${knowns[best]}`
+  if (rank(claim.known) < best)
+    return `${claim.known} is better than the knowledge, which has it as ${knowns[best]}`
   return null
 }
 

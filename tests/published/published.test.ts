@@ -3,7 +3,7 @@ import path from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { countsByKnown } from '../../lib/knowledge/known.ts'
 import { checks, unfounded } from './printed.ts'
-import { figure } from './said.ts'
+import { figure } from '../said.ts'
 
 const folder = path.join(import.meta.dirname, 'checks')
 for (const file of readdirSync(folder).toSorted()) await import(path.join(folder, file))
@@ -28,7 +28,9 @@ describe('what a check may claim', () => {
 
   test('a better mark than the figure, or the work, has in the knowledge is not', () => {
     const remembered = figure('first-aid-iron-rh')
-    expect(unfounded({ work: 'watkinson-neal-1998', place: null, known: 'read' }, [remembered])).toMatch(/better/)
+    expect(unfounded({ work: 'watkinson-neal-1998', place: null, known: 'read' }, [remembered])).toMatch(
+      /better/,
+    )
     expect(
       unfounded({ work: 'turgoose-1982', place: null, known: 'read' }, [
         { sources: [{ work: 'turgoose-1982', place: null, known: 'read' }] },

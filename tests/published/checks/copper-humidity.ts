@@ -1,11 +1,15 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, daysToAct, figure, firing, humidityOf, line, rule, side } from '../said.ts'
+import { codes, daysToAct, exceptions, figure, firing, humidityOf, line, rule, side } from '../../said.ts'
 import { asBand, asLine, inWords, wholeNumber } from '../tolerance.ts'
 
 const canada = { work: 'cci-notes-9-2', place: 'first page', known: 'read' } as const
-const casaletto = { work: 'casaletto-basilissi-2017', place: 'section “Bronze disease”', known: 'read' } as const
+const casaletto = {
+  work: 'casaletto-basilissi-2017',
+  place: 'section “Bronze disease”',
+  known: 'read',
+} as const
 const scottOnAir = { work: 'scott-1990', place: 'section 4', known: 'read' } as const
 const scottOnStorage = { work: 'scott-1990', place: 'section 5', known: 'read' } as const
 const chamber = { work: 'argyropoulos-2017', place: null, known: 'read' } as const
@@ -20,16 +24,23 @@ describe('humidity of copper alloy', () => {
   printed(
     { check: 'corrosion 16', ...canada, tolerance: wholeNumber, says: 'corroding metal below 35 %' },
     () => {
-      for (const material of ['lead', 'pewter', 'silver', 'zinc', 'bronze'] as const) {
-        const plan = planOf(dry, { material, seen: ['powder-in-bag'] })
-        expect(plan.storage.rhPercent, material).toEqual({ min: 0, max: 35 })
-      }
+      const metals = ['lead', 'pewter', 'silver', 'zinc', 'bronze'] as const
+      const ceiling = (material: (typeof metals)[number]) =>
+        planOf(dry, { material, seen: ['powder-in-bag'] }).storage.rhPercent?.max
+      expect(exceptions(metals, (metal) => ceiling(metal) === 35)).toEqual([])
       return humidityOf(active)
     },
   )
 
   printed(
-    { check: 'practice 38', work: 'cci-notes-9-2', place: null, known: 'read', tolerance: inWords, says: 'and apart from the rest' },
+    {
+      check: 'practice 38',
+      work: 'cci-notes-9-2',
+      place: null,
+      known: 'read',
+      tolerance: inWords,
+      says: 'and apart from the rest',
+    },
     () => {
       expect(codes(active.packing)).toContain('keep-metals-apart')
       return line(active.packing, 'keep-metals-apart')
@@ -55,15 +66,24 @@ describe('humidity of copper alloy', () => {
     },
   )
 
-  printed({ check: 'practice 37', ...canada, tolerance: asLine, says: 'stable brass at 45 % is well kept' }, () => {
-    expect(stable.storage.rhPercent).toEqual({ min: 0, max: 45 })
-    expect(daysToAct(stable, 45)).toBeNull()
-    return humidityOf(stable)
-  })
+  printed(
+    { check: 'practice 37', ...canada, tolerance: asLine, says: 'stable brass at 45 % is well kept' },
+    () => {
+      expect(stable.storage.rhPercent).toEqual({ min: 0, max: 45 })
+      expect(daysToAct(stable, 45)).toBeNull()
+      return humidityOf(stable)
+    },
+  )
 
   printed(
-    { check: 'corrosion 19, metals', work: 'wa-museum-2017', place: 'metals, preventive conservation', known: 'read',
-      tolerance: wholeNumber, says: 'most metals below 45 %: what stable copper alloy should have' },
+    {
+      check: 'corrosion 19, metals',
+      work: 'wa-museum-2017',
+      place: 'metals, preventive conservation',
+      known: 'read',
+      tolerance: wholeNumber,
+      says: 'most metals below 45 %: what stable copper alloy should have',
+    },
     () => {
       expect(stable.storage.components[0]!.preference?.max).toBe(45)
       return humidityOf(stable)
@@ -71,7 +91,12 @@ describe('humidity of copper alloy', () => {
   )
 
   printed(
-    { check: 'corrosion 20', ...scottOnStorage, tolerance: asBand, says: '42–46 % does for most bronzes, problem pieces lower' },
+    {
+      check: 'corrosion 20',
+      ...scottOnStorage,
+      tolerance: asBand,
+      says: '42–46 % does for most bronzes, problem pieces lower',
+    },
     () => {
       expect(figure('bronze-most-rh-low').value).toBe(42)
       expect(figure('bronze-most-rh-high').value).toBe(46)
@@ -81,7 +106,12 @@ describe('humidity of copper alloy', () => {
   )
 
   printed(
-    { check: 'corrosion 21', ...scottOnAir, tolerance: wholeNumber, says: 'an older museum rule: unstable bronze below 39 %' },
+    {
+      check: 'corrosion 21',
+      ...scottOnAir,
+      tolerance: wholeNumber,
+      says: 'an older museum rule: unstable bronze below 39 %',
+    },
     () => {
       expect(figure('bronze-unstable-museum-rh')).toMatchObject({ value: 39, unit: 'percent' })
       expect(active.storage.rhPercent!.max).toBeLessThan(39)
@@ -90,7 +120,12 @@ describe('humidity of copper alloy', () => {
   )
 
   printed(
-    { check: 'open texts 1', ...casaletto, tolerance: asLine, says: 'cuprous chloride reacts above 35 %: 36 is over the line, 34 under it' },
+    {
+      check: 'open texts 1',
+      ...casaletto,
+      tolerance: asLine,
+      says: 'cuprous chloride reacts above 35 %: 36 is over the line, 34 under it',
+    },
     () => {
       expect(active.storage.rhPercent).toEqual({ min: 0, max: 35 })
       expect(daysToAct(active, 34)).toBeNull()
@@ -101,7 +136,12 @@ describe('humidity of copper alloy', () => {
   )
 
   printed(
-    { check: 'corrosion 25', ...chamber, tolerance: wholeNumber, says: 'a day at 70 % shows the activity of sea copper (one fragment)' },
+    {
+      check: 'corrosion 25',
+      ...chamber,
+      tolerance: wholeNumber,
+      says: 'a day at 70 % shows the activity of sea copper (one fragment)',
+    },
     () => {
       expect(figure('copper-chamber-rh')).toMatchObject({ value: 70, unit: 'percent' })
       expect(figure('copper-chamber-hours')).toMatchObject({ value: 24, unit: 'hour' })
@@ -111,10 +151,21 @@ describe('humidity of copper alloy', () => {
   )
 
   printed(
-    { check: 'open texts 3', ...chamber, tolerance: inWords, says: 'a treated piece that stayed quiet is not thereby safe' },
+    {
+      check: 'open texts 3',
+      ...chamber,
+      tolerance: inWords,
+      says: 'a treated piece that stayed quiet is not thereby safe',
+    },
     () => {
       const treated = planOf(
-        { ...dry, burial: ['marine'], done_already: ['benzotriazole'], watched_days: 400, stored_rh_percent: 45 },
+        {
+          ...dry,
+          burial: ['marine'],
+          done_already: ['benzotriazole'],
+          watched_days: 400,
+          stored_rh_percent: 45,
+        },
         { material: 'bronze', seen: ['no-change-seen'] },
       )
       expect(figure('copper-treated-quiet-years')).toMatchObject({ value: 1, unit: 'year' })
@@ -124,8 +175,14 @@ describe('humidity of copper alloy', () => {
   )
 
   printed(
-    { check: 'corrosion 37', work: 'paterakis-2003', place: 'section read', known: 'read', tolerance: asBand,
-      says: '400–500 ppb of acetic acid in wooden cupboards: copper out of wood' },
+    {
+      check: 'corrosion 37',
+      work: 'paterakis-2003',
+      place: 'section read',
+      known: 'read',
+      tolerance: asBand,
+      says: '400–500 ppb of acetic acid in wooden cupboards: copper out of wood',
+    },
     () => {
       expect(figure('cupboard-acetic-low')).toMatchObject({ value: 400, unit: 'ppb' })
       expect(figure('cupboard-acetic-high')).toMatchObject({ value: 500, unit: 'ppb' })

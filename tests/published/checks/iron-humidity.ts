@@ -1,11 +1,15 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { daysToAct, figure, humidityOf, rule } from '../said.ts'
+import { daysToAct, figure, humidityOf, rule } from '../../said.ts'
 import { asLine, inWords, wholeNumber } from '../tolerance.ts'
 
 const watkinsonLewis = { work: 'watkinson-lewis-2005', place: 'abstract', known: 'read' } as const
-const museumManual = { work: 'wa-museum-2017', place: 'metals, preventive conservation', known: 'read' } as const
+const museumManual = {
+  work: 'wa-museum-2017',
+  place: 'metals, preventive conservation',
+  known: 'read',
+} as const
 const lewis = { work: 'lewis-2009', place: 'abstract', known: 'read' } as const
 const turgoose = { work: 'turgoose-1982', place: 'as later papers report it', known: 'second-hand' } as const
 const nails = { work: 'watkinson-rimmer-emmerson-2019', place: 'abstract', known: 'read' } as const
@@ -23,7 +27,12 @@ const atRest = (...tests: readonly string[]) =>
 
 describe('humidity of iron', () => {
   printed(
-    { check: 'corrosion 1', ...watkinsonLewis, tolerance: wholeNumber, says: 'chloride-bearing iron at 12 % or below' },
+    {
+      check: 'corrosion 1',
+      ...watkinsonLewis,
+      tolerance: wholeNumber,
+      says: 'chloride-bearing iron at 12 % or below',
+    },
     () => {
       const nobodyLooked = planOf(dry, { material: 'iron' })
       expect(active().storage.rhPercent).toEqual({ min: 0, max: 12 })
@@ -33,7 +42,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 2', ...museumManual, tolerance: wholeNumber, says: 'both chloride phases: 12 % or below' },
+    {
+      check: 'corrosion 2',
+      ...museumManual,
+      tolerance: wholeNumber,
+      says: 'both chloride phases: 12 % or below',
+    },
     () => {
       const plan = planOf({ ...dry, tests: ['xrd:akaganeite+ferrous-chloride'] }, { material: 'iron' })
       expect(figure('iron-both-chlorides-rh-ceiling').value).toBe(12)
@@ -43,7 +57,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 3', ...museumManual, tolerance: asLine, says: 'a manual accepts chloride iron up to 15 %' },
+    {
+      check: 'corrosion 3',
+      ...museumManual,
+      tolerance: asLine,
+      says: 'a manual accepts chloride iron up to 15 %',
+    },
     () => {
       expect(daysToAct(active(), 15)).toBeNull()
       expect(daysToAct(active(), 16)).not.toBeNull()
@@ -52,7 +71,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 4', ...lewis, tolerance: wholeNumber, says: 'unwashed akaganeite corrodes iron from 15 % up' },
+    {
+      check: 'corrosion 4',
+      ...lewis,
+      tolerance: wholeNumber,
+      says: 'unwashed akaganeite corrodes iron from 15 % up',
+    },
     () => {
       expect(figure('iron-akaganeite-onset-rh')).toMatchObject({ value: 15, unit: 'percent' })
       expect(active().storage.rhPercent!.max).toBeLessThan(15)
@@ -61,7 +85,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 5, newer', ...lewis, tolerance: wholeNumber, says: 'ferrous chloride corrodes iron from 22 % up' },
+    {
+      check: 'corrosion 5, newer',
+      ...lewis,
+      tolerance: wholeNumber,
+      says: 'ferrous chloride corrodes iron from 22 % up',
+    },
     () => {
       expect(figure('iron-ferrous-chloride-onset-rh')).toMatchObject({ value: 22, unit: 'percent' })
       expect(active().storage.rhPercent!.max).toBeLessThan(22)
@@ -70,7 +99,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 5, older', ...turgoose, tolerance: wholeNumber, says: 'older papers put that onset at 20 %' },
+    {
+      check: 'corrosion 5, older',
+      ...turgoose,
+      tolerance: wholeNumber,
+      says: 'older papers put that onset at 20 %',
+    },
     () => {
       expect(figure('iron-ferrous-chloride-onset-rh-older')).toMatchObject({ value: 20, unit: 'percent' })
       expect(active().storage.rhPercent!.max).toBeLessThan(20)
@@ -79,7 +113,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 13', ...nails, tolerance: inWords, says: 'chloride alone foretells nothing for one object' },
+    {
+      check: 'corrosion 13',
+      ...nails,
+      tolerance: inWords,
+      says: 'chloride alone foretells nothing for one object',
+    },
     () => {
       const inSoil = (soil_chloride_mg_kg: number) =>
         planOf({ ...dry, soil_chloride_mg_kg }, { material: 'iron', seen: ['orange-brown-crust'] })
@@ -100,7 +139,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 19, iron', ...museumManual, tolerance: asLine, says: 'most iron below 35 %: the limit at rest' },
+    {
+      check: 'corrosion 19, iron',
+      ...museumManual,
+      tolerance: asLine,
+      says: 'most iron below 35 %: the limit at rest',
+    },
     () => {
       expect(atRest().storage.components[0]!.limit).toEqual({ min: 0, max: 35 })
       expect(daysToAct(atRest(), 35)).toBeNull()
@@ -110,7 +154,12 @@ describe('humidity of iron', () => {
   )
 
   printed(
-    { check: 'corrosion 64', ...stahl, tolerance: inWords, says: 'akaganeite is a mark of chloride: back to 12 %' },
+    {
+      check: 'corrosion 64',
+      ...stahl,
+      tolerance: inWords,
+      says: 'akaganeite is a mark of chloride: back to 12 %',
+    },
     () => {
       expect(atRest('xrd:goethite').storage.rhPercent?.max).toBe(30)
       expect(atRest('xrd:goethite+akaganeite').storage.rhPercent?.max).toBe(12)

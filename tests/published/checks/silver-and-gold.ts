@@ -1,21 +1,26 @@
 import { describe, expect } from 'vitest'
-import { knowledge } from '../../knowledge-at-hand.ts'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, figure, line, side } from '../said.ts'
+import { codes, figure, line, side } from '../../said.ts'
 import { inWords, printedDecimal, wholeNumber } from '../tolerance.ts'
 
 const sulphideDose = { work: 'ankersmit-2005', place: 'abstract', known: 'read' } as const
 const inSulphide = { work: 'kim-payer-1999', place: '§19', known: 'read' } as const
-const onSilver = { work: 'rivers-umney-2003', place: 'passage on silver', known: 'read' } as const
 
 const dry = { state_now: 'dry', burial: ['free-draining'] } as const
-const proposing = (proposed: 'silver-dip' | 'ultrasonic' | 'acid-or-edta' | 'hot-water' | 'heat', ...parts: Parameters<typeof planOf>[1][]) =>
-  planOf({ ...dry, proposed: [proposed] }, ...parts).objections
+const proposing = (
+  proposed: 'silver-dip' | 'ultrasonic' | 'acid-or-edta' | 'hot-water' | 'heat',
+  ...parts: Parameters<typeof planOf>[1][]
+) => planOf({ ...dry, proposed: [proposed] }, ...parts).objections
 
 describe('silver and gold', () => {
   printed(
-    { check: 'corrosion 39', ...sulphideDose, tolerance: printedDecimal, says: 'silver shows a dose of 2.5 ppb years of sulphide' },
+    {
+      check: 'corrosion 39',
+      ...sulphideDose,
+      tolerance: printedDecimal,
+      says: 'silver shows a dose of 2.5 ppb years of sulphide',
+    },
     () => {
       expect(figure('silver-sulphide-dose')).toMatchObject({ value: 2.5, unit: 'ppb-year' })
       const silver = planOf(dry, { material: 'silver' })
@@ -25,7 +30,12 @@ describe('silver and gold', () => {
   )
 
   printed(
-    { check: 'open texts 12', ...inSulphide, tolerance: wholeNumber, says: 'from 15 to 75 % tarnish only doubles, so clean air comes first' },
+    {
+      check: 'open texts 12',
+      ...inSulphide,
+      tolerance: wholeNumber,
+      says: 'from 15 to 75 % tarnish only doubles, so clean air comes first',
+    },
     () => {
       expect(figure('silver-humid-dry-ratio')).toMatchObject({ value: 2, unit: 'ratio' })
       expect(figure('silver-test-dry-rh').value).toBe(15)
@@ -35,19 +45,33 @@ describe('silver and gold', () => {
   )
 
   printed(
-    { check: 'open texts 13', work: 'kim-payer-1999', place: '§19 and §31', known: 'read', tolerance: inWords,
-      says: 'without oxygen silver does not tarnish' },
+    {
+      check: 'open texts 13',
+      work: 'kim-payer-1999',
+      place: '§19 and §31',
+      known: 'read',
+      tolerance: inWords,
+      says: 'without oxygen silver does not tarnish',
+    },
     () => {
       const tarnishing = planOf(dry, { material: 'silver', seen: ['black-tarnish'] })
       expect(tarnishing.storage.air).toContain('low-oxygen')
-      expect(planOf(dry, { material: 'silver', seen: ['lavender-grey-waxy'] }).storage.air).not.toContain('low-oxygen')
+      expect(planOf(dry, { material: 'silver', seen: ['lavender-grey-waxy'] }).storage.air).not.toContain(
+        'low-oxygen',
+      )
       return line(tarnishing.storage.basis, 'low-oxygen')
     },
   )
 
   printed(
-    { check: 'open texts 14', work: 'kim-payer-1999', place: '§26', known: 'read', tolerance: printedDecimal,
-      says: 'half a layer of water on silver at 15 %, two and a half at 75 %' },
+    {
+      check: 'open texts 14',
+      work: 'kim-payer-1999',
+      place: '§26',
+      known: 'read',
+      tolerance: printedDecimal,
+      says: 'half a layer of water on silver at 15 %, two and a half at 75 %',
+    },
     () => {
       expect(figure('silver-water-layers-dry')).toMatchObject({ value: 0.5, unit: 'monolayer' })
       expect(figure('silver-water-layers-damp')).toMatchObject({ value: 2.5, unit: 'monolayer' })
@@ -56,8 +80,14 @@ describe('silver and gold', () => {
   )
 
   printed(
-    { check: 'practice 30', work: 'finds-scheme-advice-notes', place: 'note 3', known: 'read', tolerance: inWords,
-      says: 'felt and rubber are replaced around silver' },
+    {
+      check: 'practice 30',
+      work: 'finds-scheme-advice-notes',
+      place: 'note 3',
+      known: 'read',
+      tolerance: inWords,
+      says: 'felt and rubber are replaced around silver',
+    },
     () => {
       const inFelt = planOf({ ...dry, packed_in: ['wool-or-felt'] }, { material: 'silver' })
       expect(codes(inFelt.packing)).toEqual(expect.arrayContaining(['repack', 'no-rubber-or-wool']))
@@ -65,29 +95,38 @@ describe('silver and gold', () => {
     },
   )
 
-  printed({ check: 'practice 22', ...onSilver, tolerance: inWords, says: 'a silver dip with niello: blocked' }, () => {
-    const objection = line(proposing('silver-dip', { material: 'silver', evidence: ['black-in-cut-lines'] }), 'dip-niello')
-    expect(objection).toMatchObject({ level: 'block', to: 'silver-dip', precautionary: false })
-    const listed = proposing('silver-dip', { material: 'silver', evidence: ['tool-marks'] }, { material: 'niello', role: 'inlay' })
-    expect(listed.filter(({ level }) => level === 'block').flatMap(({ components }) => components)).toContain('inlay')
-    return objection
-  })
-
   printed(
-    { check: 'practice 53', work: 'conservation-distlist', place: '1998/1023', known: 'read', tolerance: inWords,
-      says: 'brittle silver in an ultrasonic bath: blocked' },
+    {
+      check: 'practice 53',
+      work: 'conservation-distlist',
+      place: '1998/1023',
+      known: 'read',
+      tolerance: inWords,
+      says: 'brittle silver in an ultrasonic bath: blocked',
+    },
     () => {
-      const objection = line(proposing('ultrasonic', { material: 'silver', seen: ['brittle-cracks'] }), 'ultrasonic-metal')
+      const objection = line(
+        proposing('ultrasonic', { material: 'silver', seen: ['brittle-cracks'] }),
+        'ultrasonic-metal',
+      )
       expect(objection.level).toBe('block')
       return objection
     },
   )
 
   printed(
-    { check: 'practice 54', work: 'museum-l-2007', place: null, known: 'read', tolerance: inWords, says: 'hot water on a coin: blocked' },
+    {
+      check: 'practice 54',
+      work: 'museum-l-2007',
+      place: null,
+      known: 'read',
+      tolerance: inWords,
+      says: 'hot water on a coin: blocked',
+    },
     () => {
       const objection = line(
-        planOf({ ...dry, object_kind: 'coin', proposed: ['hot-water'] }, { material: 'base-silver' }).objections,
+        planOf({ ...dry, object_kind: 'coin', proposed: ['hot-water'] }, { material: 'base-silver' })
+          .objections,
         'hot-water-metal',
       )
       expect(objection.level).toBe('block')
@@ -96,43 +135,18 @@ describe('silver and gold', () => {
   )
 
   printed(
-    { check: 'practice 65', work: 'jersey-heritage-2016', place: null, known: 'read', tolerance: inWords,
-      says: 'no acid even on gold: it wipes out residues' },
+    {
+      check: 'practice 65',
+      work: 'jersey-heritage-2016',
+      place: null,
+      known: 'read',
+      tolerance: inWords,
+      says: 'no acid even on gold: it wipes out residues',
+    },
     () => {
       const objection = line(proposing('acid-or-edta', { material: 'gold' }), 'acid-gold')
       expect(objection.level).toBe('block')
       return objection
-    },
-  )
-
-  printed(
-    { check: 'practice 20', work: 'scott-2002', place: 'p. 238', known: 'read', tolerance: inWords,
-      says: 'black in a recess may be tarnish and proves no niello: not cleaned, not named' },
-    () => {
-      const plan = planOf(dry, { material: 'silver', evidence: ['black-in-recesses'] })
-      const left = line(plan.handling, 'do-not-clean')
-      expect(left.text).toMatch(/may be niello/)
-      return left
-    },
-  )
-
-  printed(
-    { check: 'practice 18', work: 'la-niece-1983', place: 'abstract', known: 'read', tolerance: inWords,
-      says: 'black fill in cut lines: which sulphide is asked, by the phase' },
-    () => {
-      const plan = planOf(dry, { material: 'silver', evidence: ['black-in-cut-lines'] })
-      const raman = plan.requests.find(({ method }) => method === 'raman')!
-      expect(raman.question).toMatch(/sulphide/)
-      return raman.basis
-    },
-  )
-
-  printed(
-    { check: 'practice 19', work: 'mozgai-2019', place: 'abstract', known: 'read', tolerance: inWords,
-      says: 'mixed silver-copper niello occurs in Roman work: no date rests on it' },
-    () => {
-      expect(knowledge.contested['niello-dating']?.follows).toMatch(/never offers it as a date/)
-      return side('niello-dating', 'mozgai-2019')
     },
   )
 })

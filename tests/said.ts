@@ -1,8 +1,9 @@
-import type { Act, Plan, Statement } from '../../lib/engine/plan.ts'
-import type { Figure, Rule } from '../../lib/knowledge/knowledge.ts'
-import { knowledge } from '../knowledge-at-hand.ts'
+import type { Act, Plan, Statement } from '../lib/engine/plan.ts'
+import type { Figure, Rule } from '../lib/knowledge/knowledge.ts'
+import { knowledge } from './knowledge-at-hand.ts'
 
-export const codes = (lines: readonly { readonly code: string }[]): readonly string[] => lines.map(({ code }) => code)
+export const codes = (lines: readonly { readonly code: string }[]): readonly string[] =>
+  lines.map(({ code }) => code)
 
 /** The line that says `code`; where there is none, the codes that were said instead. */
 export function line<Line extends { readonly code: string }>(lines: readonly Line[], code: string): Line {
@@ -48,7 +49,13 @@ export function daysToAct(plan: Plan, rhPercent: number): number | null {
 
 /** The side of a contested matter that a work stands on. */
 export function side(matter: string, work: string) {
-  const found = knowledge.contested[matter]?.sides.find(({ sources }) => sources.some((source) => source.work === work))
+  const found = knowledge.contested[matter]?.sides.find(({ sources }) =>
+    sources.some((source) => source.work === work),
+  )
   if (!found) throw new Error(`No side of ${matter} stands on ${work}`)
   return found
 }
+
+/** Those of several for which a thing does not hold; none, where a check speaks of all of them. */
+export const exceptions = <One>(all: readonly One[], holds: (one: One) => boolean): readonly One[] =>
+  all.filter((one) => !holds(one))

@@ -16,8 +16,8 @@ export default function Fault({ error, reset }: Props) {
     <div className="stack" role="alert">
       <h1>This page could not be made</h1>
       <p className="measure">
-        The fault is ours, not yours. What was kept before is still kept, and what you typed in Intake is on this device. Try
-        again; if it happens twice, tell whoever looks after this machine the number below.
+        The fault is ours, not yours. What was kept before is still kept, and what you typed in Intake is on
+        this device. Try again; if it happens twice, tell whoever looks after this machine the number below.
       </p>
       {error.digest !== undefined && (
         <p>

@@ -29,7 +29,8 @@ const legible = localFont({
 
 export const metadata: Metadata = {
   title: { default: 'Quietmetal', template: '%s · Quietmetal' },
-  description: 'From condition records of corroded metalwork to a plan: keeping, packing, urgency, requests, cautions.',
+  description:
+    'From condition records of corroded metalwork to a plan: keeping, packing, urgency, requests, cautions.',
 }
 
 export const viewport: Viewport = {

@@ -17,7 +17,9 @@ export default async function StartPage() {
   const person = await personHere()
   if (chosen === null) return <Empty known={person !== null} />
   const start = await orElsewhere(services.startPage(chosen.id))
-  const stops = await orElsewhere(services.listFinds({ projectId: chosen.id, order: 'urgency', stopsOnly: true, limit: 500 }))
+  const stops = await orElsewhere(
+    services.listFinds({ projectId: chosen.id, order: 'urgency', stopsOnly: true, limit: 500 }),
+  )
   if (start.finds === 0) return <Empty known={person !== null} project={chosen} />
   return (
     <>
@@ -35,9 +37,7 @@ export default async function StartPage() {
         <StoreToday start={start} />
       </div>
       {all.length > 1 && <ProjectChooser projects={all} chosen={chosen.id} />}
-      {!all.some(({ invented }) => invented) && (
-        <LoadDemo known={person !== null} />
-      )}
+      {!all.some(({ invented }) => invented) && <LoadDemo known={person !== null} />}
     </>
   )
 }

@@ -24,7 +24,9 @@ export function FindList({ finds, invented, tells, urgency = true }: Props) {
         <li key={findId} className={urgency ? style.line : `${style.line} ${style.without}`}>
           <Link className={style.find} href={`/finds/${findId}`}>
             <strong>{line.findNumber}</strong>
-            <span>{[line.object, line.quantity > 1 ? `× ${line.quantity}` : ''].filter(Boolean).join(' ')}</span>
+            <span>
+              {[line.object, line.quantity > 1 ? `× ${line.quantity}` : ''].filter(Boolean).join(' ')}
+            </span>
             {invented && <Invented quiet />}
           </Link>
           {urgency && <UrgencyMark urgency={line.urgency} />}

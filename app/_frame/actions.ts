@@ -20,7 +20,9 @@ export async function chooseTheme(form: FormData): Promise<void> {
 }
 
 export async function choosePerson(form: FormData): Promise<void> {
-  const name = String(form.get('name') ?? '').trim().slice(0, 80)
+  const name = String(form.get('name') ?? '')
+    .trim()
+    .slice(0, 80)
   const role = roles.find((candidate) => candidate === form.get('role'))
   if (name === '' || role === undefined) return
   const device = (await personHere())?.device ?? randomUUID()

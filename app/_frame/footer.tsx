@@ -3,7 +3,11 @@ import { chooseTheme } from './actions.ts'
 import { themeHere, themes, type Theme } from '../_server/theme.ts'
 import style from './frame.module.css'
 
-const themeWords: Readonly<Record<Theme, string>> = { device: 'As the device', paper: 'Paper', graphite: 'Graphite' }
+const themeWords: Readonly<Record<Theme, string>> = {
+  device: 'As the device',
+  paper: 'Paper',
+  graphite: 'Graphite',
+}
 
 const more = [
   { href: '/import', label: 'Import a file' },

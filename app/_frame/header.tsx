@@ -13,7 +13,12 @@ export async function Header() {
       </a>
       <Link className={style.name} href="/">
         <svg viewBox="0 0 24 12" aria-hidden="true" focusable="false">
-          <path d="M0 11.25H24M3 11V7M8 11V2M13 11V7M18 11V7M23 11V7" stroke="currentColor" strokeWidth="1.5" fill="none" />
+          <path
+            d="M0 11.25H24M3 11V7M8 11V2M13 11V7M18 11V7M23 11V7"
+            stroke="currentColor"
+            strokeWidth="1.5"
+            fill="none"
+          />
         </svg>
         Quietmetal
       </Link>

@@ -19,7 +19,10 @@ export function Places() {
       <ul>
         {places.map(({ href, label }) => (
           <li key={href}>
-            <Link href={href} aria-current={path === href ? 'page' : path.startsWith(`${href}/`) ? 'true' : undefined}>
+            <Link
+              href={href}
+              aria-current={path === href ? 'page' : path.startsWith(`${href}/`) ? 'true' : undefined}
+            >
               {label}
             </Link>
           </li>

@@ -12,7 +12,9 @@ const signs: Readonly<Record<Known, ReactElement>> = {
     </>
   ),
   memory: <circle cx="6" cy="6" r="4" fill="none" stroke="currentColor" strokeWidth="1.5" />,
-  'common-practice': <path d="M1 6.5c2-4 3.5-4 5 0s3 3.5 5-1" fill="none" stroke="currentColor" strokeWidth="1.75" />,
+  'common-practice': (
+    <path d="M1 6.5c2-4 3.5-4 5 0s3 3.5 5-1" fill="none" stroke="currentColor" strokeWidth="1.75" />
+  ),
 }
 
 /** How a figure or a source is known: a small sign and its word. */

@@ -15,14 +15,26 @@ const shapes: Readonly<Record<Urgency, ReactElement>> = {
 
 export function UrgencyShape({ urgency }: { readonly urgency: Urgency }) {
   return (
-    <svg className={style.shape} viewBox="0 0 16 16" aria-hidden="true" focusable="false" data-shape={urgency}>
+    <svg
+      className={style.shape}
+      viewBox="0 0 16 16"
+      aria-hidden="true"
+      focusable="false"
+      data-shape={urgency}
+    >
       {shapes[urgency]}
     </svg>
   )
 }
 
 /** The word, its shape and its weight. */
-export function UrgencyMark({ urgency, large = false }: { readonly urgency: Urgency; readonly large?: boolean }) {
+export function UrgencyMark({
+  urgency,
+  large = false,
+}: {
+  readonly urgency: Urgency
+  readonly large?: boolean
+}) {
   return (
     <span className={large ? `${style.mark} ${style.large}` : style.mark} data-urgency={urgency}>
       <UrgencyShape urgency={urgency} />

@@ -19,10 +19,13 @@ export function SheetHead({ name, project, today, finds, total }: Props) {
       <h1>{name}</h1>
       {finds > 0 && (
         <p>
-          {`${project?.name ?? ''}, ${dayWords(today)}, ${countWords(finds, 'find')}`} {project?.invented === true && <Invented />}
+          {`${project?.name ?? ''}, ${dayWords(today)}, ${countWords(finds, 'find')}`}{' '}
+          {project?.invented === true && <Invented />}
         </p>
       )}
-      {total > finds && <p className="wrong">{`${countWords(total - finds, 'more find')} would not fit on one sheet. Narrow the search.`}</p>}
+      {total > finds && (
+        <p className="wrong">{`${countWords(total - finds, 'more find')} would not fit on one sheet. Narrow the search.`}</p>
+      )}
       {finds > 0 && (
         <div className="no-print">
           <PrintButton says="Print" />

@@ -59,7 +59,10 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
       )}
       <details>
         <summary className={style.why}>Why so</summary>
-        <Lines statements={storage.basis.filter(({ text, because }) => text !== '' || because !== '')} knowledge={knowledge} />
+        <Lines
+          statements={storage.basis.filter(({ text, because }) => text !== '' || because !== '')}
+          knowledge={knowledge}
+        />
       </details>
     </div>
   )

@@ -4,6 +4,7 @@ import { dayWords } from '../../lib/wording/day.ts'
 import { valueLabel } from '../../lib/wording/fact.ts'
 import { whoWords } from '../../lib/wording/marks.ts'
 import { StatementLine } from '../_statement/statement-line.tsx'
+import { capital } from '../../lib/wording/capital.ts'
 import style from './lines.module.css'
 
 interface Known {
@@ -82,7 +83,9 @@ export function Requests({ requests, knowledge }: Known & { readonly requests: r
           <h3>{knowledge.methods[request.method]?.label ?? request.method}</h3>
           <p className="measure">{request.question}</p>
           <p className="small soft">
-            {[request.who, request.sampling ? 'takes a sample' : 'takes no sample'].filter((text) => text !== '').join('; ')}
+            {[request.who, request.sampling ? 'takes a sample' : 'takes no sample']
+              .filter((text) => text !== '')
+              .join('; ')}
           </p>
           {request.cautions.map((caution) => (
             <p key={caution} className="small measure">
@@ -106,8 +109,4 @@ export function NotCovered({ gaps }: { readonly gaps: Plan['notCovered'] }) {
       ))}
     </ul>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -29,12 +29,18 @@ export function HumidityRuler({ ruler }: { readonly ruler: Ruler }) {
             </Row>
           )}
           {ruler.holding !== null && (
-            <Row part="holding" name="Holding band until a conservator decides" words={bandWords(ruler.holding)}>
+            <Row
+              part="holding"
+              name="Holding band until a conservator decides"
+              words={bandWords(ruler.holding)}
+            >
               <HoldingShape band={ruler.holding} />
             </Row>
           )}
           {shared !== null && <Shared band={shared} parts={ruler.bars.length} />}
-          {ruler.now !== null && <div className={style.nowLine} style={{ left: percent(ruler.now) }} data-part="now" />}
+          {ruler.now !== null && (
+            <div className={style.nowLine} style={{ left: percent(ruler.now) }} data-part="now" />
+          )}
         </div>
         <Axis />
         {ruler.now !== null && (
@@ -74,7 +80,11 @@ function Shared({ band, parts }: { readonly band: Band; readonly parts: number }
   const width = Math.max(band.max - band.min, 0.6)
   const words = parts > 1 ? `together ${bandMark(band)}` : bandMark(band)
   return (
-    <div className={style.shared} style={{ left: percent(Math.min(band.min, 99.4)), width: `${width}%` }} data-part="shared">
+    <div
+      className={style.shared}
+      style={{ left: percent(Math.min(band.min, 99.4)), width: `${width}%` }}
+      data-part="shared"
+    >
       <span className={band.min + band.max < 100 ? style.fromLeft : style.fromRight}>{words}</span>
     </div>
   )

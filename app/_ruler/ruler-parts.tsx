@@ -15,10 +15,22 @@ export function span(band: Band): { readonly x: string; readonly width: string }
 export function Hatch({ id }: { readonly id: string }) {
   return (
     <defs>
-      <pattern id={`${id}-ink`} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <pattern
+        id={`${id}-ink`}
+        width="5"
+        height="5"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(45)"
+      >
         <rect width="2" height="5" className={style.ink} />
       </pattern>
-      <pattern id={`${id}-paper`} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <pattern
+        id={`${id}-paper`}
+        width="5"
+        height="5"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(45)"
+      >
         <rect width="2.4" height="5" className={style.paper} />
       </pattern>
     </defs>
@@ -38,11 +50,19 @@ export function RulerBarShape({ bar, y, height, hatch }: BarProps) {
   return (
     <>
       <line x1="0" x2="100%" y1={middle} y2={middle} className={style.rail} />
-      {bar.limit !== null && <rect {...span(bar.limit)} y={y} height={height} className={style.limit} data-kind="limit" />}
+      {bar.limit !== null && (
+        <rect {...span(bar.limit)} y={y} height={height} className={style.limit} data-kind="limit" />
+      )}
       {bar.preference !== null && (
         <g data-kind="preference">
           <rect {...span(bar.preference)} y={y} height={height} className={style.clear} />
-          <rect {...span(bar.preference)} y={y} height={height} fill={`url(#${hatch}-ink)`} className={style.preference} />
+          <rect
+            {...span(bar.preference)}
+            y={y}
+            height={height}
+            fill={`url(#${hatch}-ink)`}
+            className={style.preference}
+          />
         </g>
       )}
     </>
@@ -57,12 +77,24 @@ export function Axis() {
     <svg className={style.axisRow} height="26" width="100%" aria-hidden="true">
       <line x1="0" x2="100%" y1="0.5" y2="0.5" className={style.axis} />
       {marks.map((mark) => (
-        <line key={mark} x1={percent(mark)} x2={percent(mark)} y1="0" y2={mark % 20 === 0 ? 7 : 4} className={style.axis} />
+        <line
+          key={mark}
+          x1={percent(mark)}
+          x2={percent(mark)}
+          y1="0"
+          y2={mark % 20 === 0 ? 7 : 4}
+          className={style.axis}
+        />
       ))}
       {marks
         .filter((mark) => mark % 20 === 0)
         .map((mark) => (
-          <text key={mark} x={percent(mark)} y="22" textAnchor={mark === 0 ? 'start' : mark === 100 ? 'end' : 'middle'}>
+          <text
+            key={mark}
+            x={percent(mark)}
+            y="22"
+            textAnchor={mark === 0 ? 'start' : mark === 100 ? 'end' : 'middle'}
+          >
             {mark === 100 ? '100 %' : mark}
           </text>
         ))}

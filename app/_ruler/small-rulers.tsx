@@ -34,7 +34,9 @@ export function RulerInline({ ruler }: { readonly ruler: Ruler }) {
       <line x1="0" x2="100%" y1="7" y2="7" className={style.rail} />
       <line x1="0.5" x2="0.5" y1="2" y2="12" className={style.axis} />
       <line x1="67.5" x2="67.5" y1="2" y2="12" className={style.axis} />
-      {shared !== null && narrows(shared) && <rect {...span(shared)} y="3" height="8" className={style.limit} />}
+      {shared !== null && narrows(shared) && (
+        <rect {...span(shared)} y="3" height="8" className={style.limit} />
+      )}
       {gap !== null && (
         <g className={style.gap}>
           <rect x="0" width={percent(gap.from)} y="3" height="8" className={style.limit} />

@@ -23,7 +23,8 @@ export function readPerson(text: string): Person | null {
     if (typeof kept !== 'object' || kept === null) return null
     const { name, role, device } = kept as Record<string, unknown>
     const knownRole = roles.find((candidate) => candidate === role)
-    if (typeof name !== 'string' || name === '' || typeof device !== 'string' || knownRole === undefined) return null
+    if (typeof name !== 'string' || name === '' || typeof device !== 'string' || knownRole === undefined)
+      return null
     return { name: name.slice(0, 80), role: knownRole, device: device.slice(0, 80) }
   } catch {
     return null

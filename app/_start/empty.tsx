@@ -9,10 +9,12 @@ export function Empty({ known, project }: { readonly known: boolean; readonly pr
       <header className="head">
         <h1>From a bag of records to a plan</h1>
         <p className="lead">
-          Say what each find is and what you see on it. You are told how to keep it, how soon to act, how to pack it, what to
-          ask for and whom to call; every line with its reason and its source.
+          Say what each find is and what you see on it. You are told how to keep it, how soon to act, how to
+          pack it, what to ask for and whom to call; every line with its reason and its source.
         </p>
-        {project !== undefined && <p className="soft">{`The project “${project.name}” holds no finds yet.`}</p>}
+        {project !== undefined && (
+          <p className="soft">{`The project “${project.name}” holds no finds yet.`}</p>
+        )}
       </header>
       <section className="section" aria-labelledby="begin">
         <h2 id="begin">Begin</h2>

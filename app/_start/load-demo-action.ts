@@ -13,7 +13,12 @@ export async function loadDemo(): Promise<void> {
   const services = await servicesHere()
   const { project } = await orElsewhere(services.loadDemo(by))
   const jar = await cookies()
-  jar.set(projectCookie, project.id, { path: '/', maxAge: 365 * 24 * 60 * 60, sameSite: 'lax', httpOnly: true })
+  jar.set(projectCookie, project.id, {
+    path: '/',
+    maxAge: 365 * 24 * 60 * 60,
+    sameSite: 'lax',
+    httpOnly: true,
+  })
   revalidatePath('/', 'layout')
   redirect('/')
 }

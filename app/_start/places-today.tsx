@@ -22,7 +22,8 @@ export function IntakeToday({ start }: Props) {
       {rows > 0 && (
         <>
           <p>
-            <strong>{`${countWords(rows, 'row')} of imported files could not be read.`}</strong> They wait to be mended:
+            <strong>{`${countWords(rows, 'row')} of imported files could not be read.`}</strong> They wait to
+            be mended:
           </p>
           <ul className="plain-list">
             {start.toMend.slice(0, shown).map((batch) => (
@@ -54,7 +55,11 @@ export function BenchToday({ start }: Props) {
         {start.byUrgency.map(({ urgency, finds }) => (
           <li key={urgency}>
             <UrgencyMark urgency={urgency} />
-            <Link className={style.count} href={`/finds?urgency=${urgency}`} aria-label={`${countWords(finds, 'find')}: ${urgency}`}>
+            <Link
+              className={style.count}
+              href={`/finds?urgency=${urgency}`}
+              aria-label={`${countWords(finds, 'find')}: ${urgency}`}
+            >
               {finds}
             </Link>
           </li>
@@ -76,7 +81,9 @@ export function BenchToday({ start }: Props) {
 
 export function StoreToday({ start }: Props) {
   const wet = start.byBand.filter(({ band }) => band === 'wet').reduce((sum, { finds }) => sum + finds, 0)
-  const driest = start.byBand.flatMap(({ rhPercent, finds }) => (rhPercent === null ? [] : [{ rhPercent, finds }]))
+  const driest = start.byBand.flatMap(({ rhPercent, finds }) =>
+    rhPercent === null ? [] : [{ rhPercent, finds }],
+  )
   return (
     <section aria-labelledby="store">
       <h2 id="store">
@@ -85,7 +92,8 @@ export function StoreToday({ start }: Props) {
       <ul className="plain-list stack">
         {start.conflicts > 0 && (
           <li>
-            <strong>{`${countWords(start.conflicts, 'find')} that no one humidity suits`}</strong>: a conservator decides.
+            <strong>{`${countWords(start.conflicts, 'find')} that no one humidity suits`}</strong>: a
+            conservator decides.
           </li>
         )}
         {wet > 0 && <li>{`${countWords(wet, 'find')} to be kept wet.`}</li>}

@@ -2,7 +2,13 @@ import type { Project } from '../../lib/services/kept.ts'
 import { chooseProject } from '../_frame/actions.ts'
 import { Invented } from '../_marks/invented.tsx'
 
-export function ProjectChooser({ projects, chosen }: { readonly projects: readonly Project[]; readonly chosen: string }) {
+export function ProjectChooser({
+  projects,
+  chosen,
+}: {
+  readonly projects: readonly Project[]
+  readonly chosen: string
+}) {
   return (
     <section className="section" aria-labelledby="projects">
       <h2 id="projects">Projects</h2>

@@ -13,11 +13,15 @@ interface Props {
 /** Stops of the whole project, before anything else: each sentence once, with whom to call and which finds. */
 export function StopsToday({ stops, total, invented }: Props) {
   if (stops.length === 0) return null
-  const lines = stops.flatMap(({ findId, line }) => line.stops.map((stop) => ({ findId, findNumber: line.findNumber, object: line.object, stop })))
+  const lines = stops.flatMap(({ findId, line }) =>
+    line.stops.map((stop) => ({ findId, findNumber: line.findNumber, object: line.object, stop })),
+  )
   const groups = [...Map.groupBy(lines, ({ stop }) => `${stop.text} ${stop.who}`)]
   return (
     <section className={style.stops} aria-labelledby="stops">
-      <h2 id="stops">{`Stop: ${countWords(total, 'find')}`} {invented && <Invented />}</h2>
+      <h2 id="stops">
+        {`Stop: ${countWords(total, 'find')}`} {invented && <Invented />}
+      </h2>
       <ul className={style.stopList}>
         {groups.map(([key, group]) => (
           <li key={key}>
@@ -27,7 +31,9 @@ export function StopsToday({ stops, total, invented }: Props) {
               {group.map(({ findId, findNumber, object }, at) => (
                 <span key={findId}>
                   {at > 0 && ', '}
-                  <Link href={`/finds/${findId}`}>{object === '' ? findNumber : `${findNumber} (${object})`}</Link>
+                  <Link href={`/finds/${findId}`}>
+                    {object === '' ? findNumber : `${findNumber} (${object})`}
+                  </Link>
                 </span>
               ))}
             </p>

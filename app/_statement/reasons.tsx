@@ -8,7 +8,13 @@ import { KnownMark } from '../_marks/known-mark.tsx'
 import style from './statement.module.css'
 
 /** Why, what the record said, which rule, which figures, which works: down to the page. */
-export function Reasons({ statement, knowledge }: { readonly statement: Statement; readonly knowledge: Knowledge }) {
+export function Reasons({
+  statement,
+  knowledge,
+}: {
+  readonly statement: Statement
+  readonly knowledge: Knowledge
+}) {
   const [decision = '', rule = ''] = statement.rule.split('/')
   const contested = statement.contested === undefined ? undefined : knowledge.contested[statement.contested]
   const facts = [...new Set(statement.facts.map((fact) => factWords(fact, knowledge)))]
@@ -53,7 +59,9 @@ export function Reasons({ statement, knowledge }: { readonly statement: Statemen
         <div>
           <dt>Rule</dt>
           <dd>
-            <Link href={`/sources/decisions/${decision}#${rule}`}>{ruleTitle(decision, rule, knowledge)}</Link>
+            <Link href={`/sources/decisions/${decision}#${rule}`}>
+              {ruleTitle(decision, rule, knowledge)}
+            </Link>
           </dd>
         </div>
       </dl>
@@ -86,7 +94,9 @@ export function Source({ source, knowledge }: SourceProps) {
   const work = knowledge.works[source.work]
   return (
     <>
-      <Link href={`/sources/works/${source.work}`}>{work === undefined ? source.work : shortCitation(work)}</Link>
+      <Link href={`/sources/works/${source.work}`}>
+        {work === undefined ? source.work : shortCitation(work)}
+      </Link>
       {source.place !== null && `, ${source.place}`} <KnownMark known={source.known} />
     </>
   )

@@ -15,7 +15,11 @@ interface Props {
 /** A stop: before everything, in the largest type, never folded; only its sources are one tap away. */
 export function Stop({ caution, knowledge, about }: Props) {
   return (
-    <section className={style.stop} aria-label={`Stop: ${codeLabel(caution.code, knowledge)}`} data-code={caution.code}>
+    <section
+      className={style.stop}
+      aria-label={`Stop: ${codeLabel(caution.code, knowledge)}`}
+      data-code={caution.code}
+    >
       <p className={style.sign}>
         <svg viewBox="0 0 20 20" aria-hidden="true" focusable="false">
           <path d="M2 8h16v4H2z" fill="currentColor" />

@@ -23,11 +23,21 @@ export function ContactsForm({ siteId, lines }: Props) {
           <div className="row">
             <div className="field">
               <label htmlFor={`${siteId}-${kind}-name`}>Name</label>
-              <input id={`${siteId}-${kind}-name`} name={`${kind}.name`} defaultValue={name} maxLength={120} />
+              <input
+                id={`${siteId}-${kind}-name`}
+                name={`${kind}.name`}
+                defaultValue={name}
+                maxLength={120}
+              />
             </div>
             <div className="field">
               <label htmlFor={`${siteId}-${kind}-reach`}>How to reach them</label>
-              <input id={`${siteId}-${kind}-reach`} name={`${kind}.reach`} defaultValue={reach} maxLength={200} />
+              <input
+                id={`${siteId}-${kind}-reach`}
+                name={`${kind}.reach`}
+                defaultValue={reach}
+                maxLength={200}
+              />
             </div>
           </div>
         </fieldset>

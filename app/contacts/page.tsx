@@ -42,7 +42,9 @@ export default async function ContactsPage() {
       {sites.length === 0 && <p>A site is listed here as soon as a find of it is kept.</p>}
       {sites.map((site) => (
         <section key={site.id} className="section" aria-labelledby={`site-${site.id}`}>
-          <h2 id={`site-${site.id}`}>{site.code === '' ? 'Finds without a site code' : `Site ${site.code}`}</h2>
+          <h2 id={`site-${site.id}`}>
+            {site.code === '' ? 'Finds without a site code' : `Site ${site.code}`}
+          </h2>
           <ContactsForm
             siteId={site.id}
             lines={kinds.map((kind) => {

@@ -12,7 +12,8 @@ export async function GET(request: Request) {
   const wanted = new URL(request.url).searchParams.get('format')
   const format = (Object.keys(formats) as (keyof typeof formats)[]).find((one) => one === wanted)
   const { chosen } = await projectsHere()
-  if (format === undefined || chosen === null) return new Response('Say which format: csv, xlsx or json.', { status: 400 })
+  if (format === undefined || chosen === null)
+    return new Response('Say which format: csv, xlsx or json.', { status: 400 })
   const services = await servicesHere()
   const pieces = services.exportFile({ projectId: chosen.id, format })
   const text = new TextEncoder()
@@ -27,6 +28,9 @@ export async function GET(request: Request) {
   })
   const name = `${chosen.name}${chosen.invented ? ' (invented)' : ''}.${format === 'json' ? 'jsonl' : format}`
   return new Response(body, {
-    headers: { 'content-type': formats[format], 'content-disposition': `attachment; filename*=UTF-8''${encodeURIComponent(name)}` },
+    headers: {
+      'content-type': formats[format],
+      'content-disposition': `attachment; filename*=UTF-8''${encodeURIComponent(name)}`,
+    },
   })
 }

@@ -69,13 +69,23 @@ export default async function Finds({ searchParams }: { readonly searchParams: S
         </div>
         <button className="button first">Search</button>
       </form>
-      <p role="status">{page.total === 0 ? 'No find matches. Take a word out, or choose any urgency.' : countWords(page.total, 'find')}</p>
+      <p role="status">
+        {page.total === 0
+          ? 'No find matches. Take a word out, or choose any urgency.'
+          : countWords(page.total, 'find')}
+      </p>
       <FindList finds={page.finds} invented={chosen.invented} tells="step" />
       <PageTurner path="/finds" asked={words} next={page.next} />
       <p className="no-print">
         All records of the project as a file:{' '}
         {['csv', 'xlsx', 'json'].map((format) => (
-          <a key={format} className="tall" href={`/export?format=${format}`} download style={{ paddingInlineEnd: '1rem' }}>
+          <a
+            key={format}
+            className="tall"
+            href={`/export?format=${format}`}
+            download
+            style={{ paddingInlineEnd: '1rem' }}
+          >
             {format.toUpperCase()}
           </a>
         ))}

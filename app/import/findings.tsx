@@ -21,13 +21,22 @@ export function Findings({ summary, onCommit, onAgain }: Props) {
         {summary.dryRun ? `What ${summary.fileName} would bring` : `${summary.fileName} is in`}
       </h2>
       <StopsLine
-        stops={stops.map((group) => ({ about: group.map(({ where }) => where).join('; '), text: group[0]!.text, who: group[0]!.who }))}
+        stops={stops.map((group) => ({
+          about: group.map(({ where }) => where).join('; '),
+          text: group[0]!.text,
+          who: group[0]!.who,
+        }))}
       />
       <Counts summary={summary} />
       <div className="row">
         {summary.dryRun ? (
           <>
-            <button className="button first" type="button" disabled={summary.records + summary.rejected === 0} onClick={onCommit}>
+            <button
+              className="button first"
+              type="button"
+              disabled={summary.records + summary.rejected === 0}
+              onClick={onCommit}
+            >
               {`Keep ${countWords(summary.added, 'record')}`}
             </button>
             <button className="button" type="button" onClick={onAgain}>
@@ -61,11 +70,15 @@ function Counts({ summary }: { readonly summary: Summary }) {
     <ul>
       <li>{`${countWords(summary.records, 'record')} could be read${summary.sheet === null ? '' : `, from the sheet “${summary.sheet}”`}.`}</li>
       <li>{`${countWords(summary.added, 'record')} ${would} added, of ${countWords(summary.findsNew, 'new find')}.`}</li>
-      {summary.alreadyThere > 0 && <li>{`${countWords(summary.alreadyThere, 'record')} are there already, word for word.`}</li>}
+      {summary.alreadyThere > 0 && (
+        <li>{`${countWords(summary.alreadyThere, 'record')} are there already, word for word.`}</li>
+      )}
       {summary.rejected > 0 && (
         <li>
           <strong>{`${countWords(summary.rejected, 'row')} could not be read.`}</strong>
-          {summary.dryRun ? ' They would be kept aside, to be mended.' : ' They are kept aside, to be mended.'}
+          {summary.dryRun
+            ? ' They would be kept aside, to be mended.'
+            : ' They are kept aside, to be mended.'}
         </li>
       )}
       {summary.unknownColumns.length > 0 && (
@@ -83,7 +96,8 @@ function Problems({ summary }: { readonly summary: Summary }) {
       <table>
         <caption>
           {`${countWords(summary.problemsInAll, 'problem')}, ${countWords(summary.notesInAll, 'note')}`}
-          {summary.problems.length < summary.problemsInAll + summary.notesInAll && `; the first ${summary.problems.length} are shown`}
+          {summary.problems.length < summary.problemsInAll + summary.notesInAll &&
+            `; the first ${summary.problems.length} are shown`}
         </caption>
         <thead>
           <tr>

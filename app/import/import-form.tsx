@@ -77,7 +77,9 @@ export function ImportForm({ projects, chosen }: Props) {
         />
         {!ready && <p className="soft">Name the project first.</p>}
       </div>
-      <p role="status">{state.at === 'checking' ? 'Reading the file and planning it; nothing is kept yet …' : ''}</p>
+      <p role="status">
+        {state.at === 'checking' ? 'Reading the file and planning it; nothing is kept yet …' : ''}
+      </p>
     </form>
   )
 }

@@ -19,8 +19,8 @@ export default async function ImportPage() {
       <header className="head">
         <h1>Import a file</h1>
         <p className="lead">
-          CSV, XLSX or JSON, a part a row. You see first what would happen; nothing is kept until you say so, and no row is
-          dropped in silence.
+          CSV, XLSX or JSON, a part a row. You see first what would happen; nothing is kept until you say so,
+          and no row is dropped in silence.
         </p>
       </header>
       {person === null ? (
@@ -45,7 +45,9 @@ export default async function ImportPage() {
                 <Link className="tall" href={`/import/${batch.id}`}>
                   {`${batch.fileName}, ${momentWords(batch.createdAt)}: ${countWords(batch.recordsAdded, 'record')}`}
                 </Link>
-                {batch.rowsRejected > 0 && <strong>{`, ${countWords(batch.rowsRejected, 'row')} to mend`}</strong>}
+                {batch.rowsRejected > 0 && (
+                  <strong>{`, ${countWords(batch.rowsRejected, 'row')} to mend`}</strong>
+                )}
               </li>
             ))}
           </ul>

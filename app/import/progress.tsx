@@ -8,11 +8,16 @@ interface Props {
 }
 
 export function Progress({ done, total, since }: Props) {
-  const seconds = done === 0 ? null : Math.ceil(((Date.now() - since) / done) * (total - done) / 1000)
+  const seconds = done === 0 ? null : Math.ceil((((Date.now() - since) / done) * (total - done)) / 1000)
   return (
     <div className="stack">
       <h2>Keeping the records</h2>
-      <progress max={total === 0 ? 1 : total} value={done} aria-label="Records kept" style={{ width: '100%', height: '1.5rem' }} />
+      <progress
+        max={total === 0 ? 1 : total}
+        value={done}
+        aria-label="Records kept"
+        style={{ width: '100%', height: '1.5rem' }}
+      />
       <p role="status">
         {total === 0 ? 'Beginning …' : `${done.toLocaleString('en-GB')} of ${countWords(total, 'record')}`}
         {seconds !== null && seconds > 1 && `, about ${countWords(seconds, 'second')} left`}

@@ -34,7 +34,9 @@ const loudness: readonly Problem['severity'][] = ['unreadable', 'problem', 'note
 
 export function summaryOf(report: ImportReport, projectId: string, knowledge: Knowledge): Summary {
   const { file } = report
-  const problems = report.problems.toSorted((a, b) => loudness.indexOf(a.severity) - loudness.indexOf(b.severity))
+  const problems = report.problems.toSorted(
+    (a, b) => loudness.indexOf(a.severity) - loudness.indexOf(b.severity),
+  )
   const notes = problems.filter(({ severity }) => severity === 'note').length
   return {
     fileName: report.fileName,
@@ -59,7 +61,10 @@ export function summaryOf(report: ImportReport, projectId: string, knowledge: Kn
     stops: report.stops.map(({ find, row, caution }) => ({
       where: [find, row === null ? null : `row ${row}`].filter((part) => part !== null).join(', '),
       text: caution.text,
-      who: caution.who === '' && caution.call !== null ? (knowledge.vocabulary.contacts[caution.call]?.label ?? '') : caution.who,
+      who:
+        caution.who === '' && caution.call !== null
+          ? (knowledge.vocabulary.contacts[caution.call]?.label ?? '')
+          : caution.who,
     })),
   }
 }

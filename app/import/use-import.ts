@@ -46,7 +46,8 @@ export function useImport() {
       let end: ImportState = { at: 'refused', says: unreached }
       for await (const line of linesOf(answer)) {
         if ('done' in line) setState({ at: 'committing', done: line.done, total: line.total, since })
-        else end = 'summary' in line ? { at: 'done', summary: line.summary } : { at: 'refused', says: line.says }
+        else
+          end = 'summary' in line ? { at: 'done', summary: line.summary } : { at: 'refused', says: line.says }
       }
       setState(end)
       router.refresh()

@@ -20,8 +20,8 @@ export function Intake(props: IntakeProps) {
   if (knowledge === 'failed') {
     return (
       <p role="alert" className="measure">
-        The rules could not be fetched, so nothing can be planned here. Is the network reachable? Reload to try again; what you
-        typed before is kept on this device.
+        The rules could not be fetched, so nothing can be planned here. Is the network reachable? Reload to
+        try again; what you typed before is kept on this device.
       </p>
     )
   }

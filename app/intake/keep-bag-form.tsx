@@ -20,7 +20,10 @@ interface Props {
 export function KeepBag({ rows, bag, known, dispatch }: Props) {
   const [result, setResult] = useState<BagKept | null>(null)
   const [busy, start] = useTransition()
-  const unready = rows.filter((row) => !isBlank(row)).length === 0 ? 0 : rows.filter((row) => !isBlank(row)).length - rowsOf(bag)
+  const unready =
+    rows.filter((row) => !isBlank(row)).length === 0
+      ? 0
+      : rows.filter((row) => !isBlank(row)).length - rowsOf(bag)
   const keep = () =>
     start(async () => {
       const answer = await keepBag(rows).catch(() => unreached)
@@ -30,7 +33,12 @@ export function KeepBag({ rows, bag, known, dispatch }: Props) {
   return (
     <div className="stack">
       <div className="row">
-        <button className="button first" type="button" disabled={busy || bag.length === 0 || !known} onClick={keep}>
+        <button
+          className="button first"
+          type="button"
+          disabled={busy || bag.length === 0 || !known}
+          onClick={keep}
+        >
           {busy ? 'Keeping …' : `Keep ${countWords(bag.length, 'find')} in the project`}
         </button>
         {!known && (
@@ -38,14 +46,19 @@ export function KeepBag({ rows, bag, known, dispatch }: Props) {
             <Link href="/person?back=/intake">Say who you are</Link> first: every record carries who wrote it.
           </p>
         )}
-        {unready > 0 && <p className="soft">{`${countWords(unready, 'row')} without number or material will stay here.`}</p>}
+        {unready > 0 && (
+          <p className="soft">{`${countWords(unready, 'row')} without number or material will stay here.`}</p>
+        )}
       </div>
       <div role="status">{result !== null && <Result result={result} />}</div>
     </div>
   )
 }
 
-const unreached: BagKept = { ok: false, says: 'The server could not be reached. Your rows are still here and kept on this device.' }
+const unreached: BagKept = {
+  ok: false,
+  says: 'The server could not be reached. Your rows are still here and kept on this device.',
+}
 
 function rowsOf(bag: readonly Planned[]): number {
   return bag.reduce((sum, { record }) => sum + record.components.length, 0)
@@ -57,7 +70,8 @@ function Result({ result }: { readonly result: BagKept }) {
   return (
     <p>
       {`${countWords(result.added, 'record')} kept`}
-      {result.alreadyThere > 0 && `; ${countWords(result.alreadyThere, 'record')} were there already, word for word`}
+      {result.alreadyThere > 0 &&
+        `; ${countWords(result.alreadyThere, 'record')} were there already, word for word`}
       {'. '}
       <Link href={`/sheets/bag?finds=${ids}`}>Print the bag sheet</Link>
       {'. '}

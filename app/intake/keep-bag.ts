@@ -9,8 +9,13 @@ import { projectsHere } from '../_server/project.ts'
 import { servicesHere } from '../_server/services.ts'
 
 export type BagKept =
-  | { readonly ok: true; readonly finds: readonly { readonly id: string; readonly findNumber: string }[]; readonly added: number
-      readonly alreadyThere: number; readonly keptRows: readonly string[] }
+  | {
+      readonly ok: true
+      readonly finds: readonly { readonly id: string; readonly findNumber: string }[]
+      readonly added: number
+      readonly alreadyThere: number
+      readonly keptRows: readonly string[]
+    }
   | { readonly ok: false; readonly says: string }
 
 const mostRows = 5000
@@ -21,7 +26,11 @@ export async function keepBag(sent: unknown): Promise<BagKept> {
   const person = await personHere()
   if (person === null) return { ok: false, says: 'Say who you are first: every record carries who wrote it.' }
   const rows = readSent(sent)
-  if (rows === null) return { ok: false, says: 'The rows could not be taken over. Reload the page; nothing is lost on this device.' }
+  if (rows === null)
+    return {
+      ok: false,
+      says: 'The rows could not be taken over. Reload the page; nothing is lost on this device.',
+    }
   const services = await servicesHere()
   const read = new RowReader(services.knowledge).rows(rows)
   const kept = rows.filter(({ id }) => read.get(id)?.record)
@@ -29,7 +38,8 @@ export async function keepBag(sent: unknown): Promise<BagKept> {
   if (records.length === 0) return { ok: false, says: 'No row has both a find number and a material yet.' }
   const { chosen } = await projectsHere()
   const project = chosen ?? (await begun(person))
-  if (project === null) return { ok: false, says: 'A project could not be begun. Nothing was kept; your rows are still here.' }
+  if (project === null)
+    return { ok: false, says: 'A project could not be begun. Nothing was kept; your rows are still here.' }
   const answer = await services.addRecords({ projectId: project.id, records }, person)
   if (!answer.ok) return { ok: false, says: troubleWords(answer.problems) }
   revalidatePath('/', 'layout')

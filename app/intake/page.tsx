@@ -19,7 +19,11 @@ export default async function IntakePage() {
         <h1>Intake</h1>
         <p className="measure soft">
           Type or paste the bag, a part a row. The plan stands beside each row as you type.{' '}
-          {chosen === null ? 'It is kept in a project of its own.' : <ProjectLine name={chosen.name} invented={chosen.invented} />}
+          {chosen === null ? (
+            'It is kept in a project of its own.'
+          ) : (
+            <ProjectLine name={chosen.name} invented={chosen.invented} />
+          )}
         </p>
       </header>
       <Intake

@@ -18,7 +18,8 @@ export async function chosenFinds(words: Readonly<Record<string, string>>): Prom
   const { chosen } = await projectsHere()
   if (chosen === null) return { project: null, bag: [], total: 0 }
   const named = (words['finds'] ?? '').split(',').filter((id) => id !== '')
-  const { ids, total } = named.length > 0 ? { ids: named.slice(0, onASheet), total: named.length } : await search(chosen, words)
+  const { ids, total } =
+    named.length > 0 ? { ids: named.slice(0, onASheet), total: named.length } : await search(chosen, words)
   if (ids.length === 0) return { project: chosen, bag: [], total: 0 }
   const planned = await orElsewhere(services.planFinds(ids))
   // Finds named in the address may belong to another project than the one chosen on this device.

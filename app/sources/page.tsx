@@ -18,8 +18,8 @@ export default async function Sources() {
       <header className="head">
         <h1>Sources</h1>
         <p className="lead">
-          Every rule, figure and work behind the advice, how each is known, and what is contested. Nothing here is hidden from a
-          plan, and nothing in a plan comes from anywhere else.
+          Every rule, figure and work behind the advice, how each is known, and what is contested. Nothing
+          here is hidden from a plan, and nothing in a plan comes from anywhere else.
         </p>
         <p>
           {`${countWords(knowledge.decisions.length, 'decision')} with ${countWords(rules, 'rule')}, `}
@@ -67,7 +67,9 @@ export default async function Sources() {
 
       <section className="section" aria-labelledby="contested">
         <h2 id="contested">Contested matters</h2>
-        <p className="measure">Where published work disagrees, both sides stand here, with the one the tool follows and why.</p>
+        <p className="measure">
+          Where published work disagrees, both sides stand here, with the one the tool follows and why.
+        </p>
         <ul className="plain-list">
           {Object.values(knowledge.contested).map((matter) => (
             <li key={matter.id}>

@@ -2,7 +2,13 @@ import type { Knowledge, SourceRef } from '../../lib/knowledge/knowledge.ts'
 import { Source } from '../_statement/reasons.tsx'
 
 /** Works a rule, side or method stands on, each with its place; those that speak against it say so. */
-export function SourceList({ sources, knowledge }: { readonly sources: readonly SourceRef[]; readonly knowledge: Knowledge }) {
+export function SourceList({
+  sources,
+  knowledge,
+}: {
+  readonly sources: readonly SourceRef[]
+  readonly knowledge: Knowledge
+}) {
   return (
     <ul className="plain-list small">
       {sources.map((source) => (

@@ -7,5 +7,7 @@ export interface Use {
 
 /** Every rule that passes the test, with the decision it stands in. */
 export function rulesWhere(knowledge: Knowledge, test: (rule: Rule) => boolean): readonly Use[] {
-  return knowledge.decisions.flatMap(({ id, rules }) => rules.filter(test).map((rule) => ({ decision: id, rule })))
+  return knowledge.decisions.flatMap(({ id, rules }) =>
+    rules.filter(test).map((rule) => ({ decision: id, rule })),
+  )
 }

@@ -4,6 +4,7 @@ import { bandWords } from '../../lib/wording/band.ts'
 import { countWords } from '../../lib/wording/list.ts'
 import { UrgencyMark } from '../_marks/urgency-mark.tsx'
 import { RulerRow } from '../_ruler/small-rulers.tsx'
+import { capital } from '../../lib/wording/capital.ts'
 import style from './store.module.css'
 
 /** Finds by the humidity they need: what could stand in the same climate. */
@@ -23,7 +24,13 @@ export function BandGroups({ bands }: { readonly bands: readonly BandCount[] }) 
             </span>
             {group.rhPercent !== null && (
               <RulerRow
-                ruler={{ bars: [{ name: 'together', limit: group.rhPercent, preference: null }], shared: group.rhPercent, gap: null, holding: null, now: null }}
+                ruler={{
+                  bars: [{ name: 'together', limit: group.rhPercent, preference: null }],
+                  shared: group.rhPercent,
+                  gap: null,
+                  holding: null,
+                  now: null,
+                }}
               />
             )}
           </li>
@@ -37,8 +44,4 @@ export function nameOf({ band, rhPercent }: Pick<BandCount, 'band' | 'rhPercent'
   if (band === 'wet') return 'Keep wet'
   if (band === 'conflict') return 'No one humidity suits it'
   return rhPercent === null ? 'We have no advice on its humidity' : capital(bandWords(rhPercent))
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -12,7 +12,13 @@ import style from './store.module.css'
 const shownOfEach = 6
 
 /** Finds whose box does not suit them, the reason as heading, the find's own bars beside the box's humidity. */
-export function Misfits({ misfits, invented }: { readonly misfits: readonly MisfitShown[]; readonly invented: boolean }) {
+export function Misfits({
+  misfits,
+  invented,
+}: {
+  readonly misfits: readonly MisfitShown[]
+  readonly invented: boolean
+}) {
   if (misfits.length === 0) return null
   return (
     <section className="section" aria-labelledby="misfits">
@@ -27,7 +33,11 @@ export function Misfits({ misfits, invented }: { readonly misfits: readonly Misf
                   {`${find.line.findNumber} ${find.line.object}`} {invented && <Invented quiet />}
                 </Link>
                 <span>{`needs ${keepWords(find.line)}`}</span>
-                <span>{[`box ${box}`, room, held === null ? '' : `holds ${bandWords(held)}`].filter((text) => text !== '').join(', ')}</span>
+                <span>
+                  {[`box ${box}`, room, held === null ? '' : `holds ${bandWords(held)}`]
+                    .filter((text) => text !== '')
+                    .join(', ')}
+                </span>
                 {find.line.keep !== 'wet' && <RulerRow ruler={rulerOfLine(find.line)} />}
               </li>
             ))}

@@ -18,7 +18,11 @@ export function Rooms({ rooms }: { readonly rooms: readonly RoomShown[] }) {
             <Link className="tall" href={`/sheets/bag?box=${encodeURIComponent(box.name)}`}>
               <strong>{box.name}</strong>
             </Link>
-            <span>{[box.kind, box.shelf === '' ? '' : `shelf ${box.shelf}`, countWords(box.total, 'find')].filter((text) => text !== '').join(', ')}</span>
+            <span>
+              {[box.kind, box.shelf === '' ? '' : `shelf ${box.shelf}`, countWords(box.total, 'find')]
+                .filter((text) => text !== '')
+                .join(', ')}
+            </span>
             <span>
               {box.held === null ? 'humidity not written' : `holds ${bandWords(box.held)}`}
               {box.misfits > 0 && <strong>{`; ${countWords(box.misfits, 'find')} not at home`}</strong>}

@@ -28,10 +28,14 @@ export interface MisfitShown {
 }
 
 /** Rooms with their boxes, and every find whose box does not suit it. */
-export function storeOf(places: Places): { readonly rooms: readonly RoomShown[]; readonly misfits: readonly MisfitShown[] } {
+export function storeOf(places: Places): {
+  readonly rooms: readonly RoomShown[]
+  readonly misfits: readonly MisfitShown[]
+} {
   const misfits: MisfitShown[] = []
   const rooms = new Map<string, { name: string; held: Band | null; boxes: BoxShown[] }>()
-  for (const { given } of places.rooms) rooms.set(given.room, { name: given.room, held: heldBy({ box: '' }, given), boxes: [] })
+  for (const { given } of places.rooms)
+    rooms.set(given.room, { name: given.room, held: heldBy({ box: '' }, given), boxes: [] })
   for (const { box, finds, total } of places.boxes) {
     const name = box.given.room ?? ''
     const room = places.rooms.find(({ given }) => given.room === name)?.given
@@ -46,7 +50,10 @@ export function storeOf(places: Places): { readonly rooms: readonly RoomShown[];
     const { kind = '', shelf = '' } = box.given
     group.boxes.push({ name: box.given.box, kind, shelf, held, finds, total, misfits: wrong.length })
   }
-  return { rooms: [...rooms.values()], misfits: misfits.toSorted((a, b) => rank(a) - rank(b) || excess(b) - excess(a)) }
+  return {
+    rooms: [...rooms.values()],
+    misfits: misfits.toSorted((a, b) => rank(a) - rank(b) || excess(b) - excess(a)),
+  }
 }
 
 const order: readonly Misfit[] = ['wet-in-dry', 'too-damp', 'too-dry', 'no-one-band', 'unknown-box']

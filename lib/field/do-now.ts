@@ -6,7 +6,11 @@ import type { Planned } from './bag.ts'
 export interface DoNow {
   readonly stops: readonly { readonly caution: Caution; readonly finds: readonly string[] }[]
   /** Whom to phone, and about which finds. */
-  readonly call: readonly { readonly contact: Contact; readonly who: string; readonly finds: readonly string[] }[]
+  readonly call: readonly {
+    readonly contact: Contact
+    readonly who: string
+    readonly finds: readonly string[]
+  }[]
   readonly keepWet: readonly string[]
   /** Finds that one box can hold: the same band, not wet, nothing in dispute, nothing that must stay apart from the rest. */
   readonly packTogether: readonly { readonly band: Band; readonly finds: readonly string[] }[]
@@ -25,7 +29,9 @@ export function doNow(bag: readonly Planned[]): DoNow {
     keepWet: bag.filter(({ plan }) => plan.storage.keep === 'wet').map(({ plan }) => plan.find),
     packTogether: boxesOf(bag),
     keepApart: apart.flatMap((code) => {
-      const finds = bag.filter(({ plan }) => plan.packing.some((line) => line.code === code)).map(({ plan }) => plan.find)
+      const finds = bag
+        .filter(({ plan }) => plan.packing.some((line) => line.code === code))
+        .map(({ plan }) => plan.find)
       return finds.length === 0 ? [] : [{ code, finds }]
     }),
     pressing: soon.flatMap((urgency) => {
@@ -76,12 +82,18 @@ function boxesOf(bag: readonly Planned[]): DoNow['packTogether'] {
     if (known === undefined) boxes.set(key, { band: rhPercent, finds: [planned.plan.find] })
     else known.finds.push(planned.plan.find)
   }
-  return [...boxes.values()].filter(({ finds }) => finds.length > 1).toSorted((a, b) => a.band.max - b.band.max)
+  return [...boxes.values()]
+    .filter(({ finds }) => finds.length > 1)
+    .toSorted((a, b) => a.band.max - b.band.max)
 }
 
 /** What a find that must stay apart may still lie beside: finds under the same ban, and where metals part, of the same metals. */
 function companyOf({ plan, record }: Planned): readonly string[] {
-  const bans = ['keep-metals-apart', 'keep-from-organics'].filter((ban) => plan.packing.some(({ code }) => code === ban))
-  const metals = bans.includes('keep-metals-apart') ? record.components.map(({ material }) => material).toSorted() : []
+  const bans = ['keep-metals-apart', 'keep-from-organics'].filter((ban) =>
+    plan.packing.some(({ code }) => code === ban),
+  )
+  const metals = bans.includes('keep-metals-apart')
+    ? record.components.map(({ material }) => material).toSorted()
+    : []
   return [...bans, ...metals]
 }

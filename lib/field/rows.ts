@@ -44,7 +44,11 @@ export class RowReader {
 
   constructor(knowledge: Knowledge) {
     this.knowledge = knowledge
-    this.reading = { names: namesOf(knowledge.vocabulary), words: knowledge.vocabulary.textWords, dayOrders: new Map() }
+    this.reading = {
+      names: namesOf(knowledge.vocabulary),
+      words: knowledge.vocabulary.textWords,
+      dayOrders: new Map(),
+    }
   }
 
   rows(rows: readonly TypedRow[]): ReadonlyMap<string, ReadRow> {
@@ -119,7 +123,12 @@ export class RowReader {
   private put(rows: readonly RowRead[]): Kept {
     const first = rows[0]!
     const known = this.kept.get(first)
-    if (known !== undefined && known.rows.length === rows.length && known.rows.every((row, at) => row === rows[at])) return known
+    if (
+      known !== undefined &&
+      known.rows.length === rows.length &&
+      known.rows.every((row, at) => row === rows[at])
+    )
+      return known
     const { record, problems } = assemble(rows)
     const kept = { rows, record, problems: Map.groupBy(problems, ({ row }) => row ?? first.row) }
     this.kept.set(first, kept)

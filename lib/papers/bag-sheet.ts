@@ -36,7 +36,7 @@ export function bagSheet(bag: readonly Planned[], knowledge: Knowledge): BagShee
     contexts: [...new Set(bag.flatMap(({ record }) => record.context ?? []))],
     now: doNow(bag),
     lines: bag.map((planned) => lineOf(planned, knowledge)),
-    steps: stepsOf(bag),
+    steps: stepsOf(bag, knowledge),
     labels: bag.map((planned) => labelOf(planned, knowledge)),
   }
 }
@@ -51,19 +51,19 @@ function lineOf({ record, plan }: Planned, knowledge: Knowledge): BagLine {
   }
 }
 
-/** In the order that the single plans give: a step stands where the find that needs it latest has it. */
-function stepsOf(bag: readonly Planned[]): readonly BagStep[] {
+/** In the order of the rules, which is the order of every single plan. */
+function stepsOf(bag: readonly Planned[], knowledge: Knowledge): readonly BagStep[] {
+  const order = new Map(
+    knowledge.decisions.flatMap(({ id, rules }) => rules.map((rule) => [`${id}/${rule.id}`, rule.order])),
+  )
   const steps = new Map<string, { text: string; by: string; place: number; finds: string[] }>()
   for (const { plan } of bag) {
-    for (const { rule, text, by, order, who } of plan.steps) {
+    for (const { rule, text, by, who } of plan.steps) {
       if (who !== 'assistant') continue
       const key = `${rule} ${text} ${by}`
       const known = steps.get(key)
-      if (known === undefined) steps.set(key, { text, by, place: order / plan.steps.length, finds: [plan.find] })
-      else {
-        known.finds.push(plan.find)
-        known.place = Math.max(known.place, order / plan.steps.length)
-      }
+      if (known === undefined) steps.set(key, { text, by, place: order.get(rule) ?? 0, finds: [plan.find] })
+      else known.finds.push(plan.find)
     }
   }
   return [...steps.values()].toSorted((a, b) => a.place - b.place)

@@ -16,8 +16,14 @@ export function decisionSheetText(sheet: DecisionSheet): string {
   const blocks = [
     head,
     ...sheet.rules.map(ruleLines),
-    ...gapBlocks('We have no advice on', sheet.notCovered.filter(({ quiet }) => !quiet)),
-    ...gapBlocks('Knowingly silent', sheet.notCovered.filter(({ quiet }) => quiet)),
+    ...gapBlocks(
+      'We have no advice on',
+      sheet.notCovered.filter(({ quiet }) => !quiet),
+    ),
+    ...gapBlocks(
+      'Knowingly silent',
+      sheet.notCovered.filter(({ quiet }) => quiet),
+    ),
     ...(sheet.contested.length === 0 ? [] : [['Contested here'], ...sheet.contested.map(contestedLines)]),
   ]
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`

@@ -32,7 +32,9 @@ export function handOver(bag: readonly Planned[], to: Destination, knowledge: Kn
   return {
     to,
     stops: bag.flatMap(({ plan }) =>
-      plan.cautions.filter(({ level }) => level === 'stop').map(({ text, who }) => ({ find: plan.find, text, who })),
+      plan.cautions
+        .filter(({ level }) => level === 'stop')
+        .map(({ text, who }) => ({ find: plan.find, text, who })),
     ),
     lines,
     pieces: lines.reduce((sum, { pieces }) => sum + pieces, 0),
@@ -40,7 +42,9 @@ export function handOver(bag: readonly Planned[], to: Destination, knowledge: Kn
 }
 
 function lineOf({ record, plan }: Planned, to: Destination, knowledge: Knowledge): HandOverLine {
-  const requests = plan.requests.map(({ method, question }) => `${knowledge.methods[method]?.label ?? method}: ${question}`)
+  const requests = plan.requests.map(
+    ({ method, question }) => `${knowledge.methods[method]?.label ?? method}: ${question}`,
+  )
   const packing = plan.packing.map(({ code }) => codeLabel(code, knowledge))
   const { quantity, fragments } = record
   const pieces = typeof fragments === 'number' ? fragments : typeof quantity === 'number' ? quantity : 1
@@ -51,6 +55,9 @@ function lineOf({ record, plan }: Planned, to: Destination, knowledge: Knowledge
     urgency: plan.urgency,
     keep: keepSentence(plan.storage),
     careful: plan.cautions.map(({ code }) => codeLabel(code, knowledge)).join('; '),
-    asked: to === 'laboratory' ? requests : [packing.join('; '), `Look again on ${plan.inspection.nextOn}: ${plan.inspection.look}`],
+    asked:
+      to === 'laboratory'
+        ? requests
+        : [packing.join('; '), `Look again on ${plan.inspection.nextOn}: ${plan.inspection.look}`],
   }
 }

@@ -20,7 +20,9 @@ export interface Label {
 const printedAtMost = 3
 
 export function labelOf({ record, plan }: Planned, knowledge: Knowledge): Label {
-  const materials = [...new Set(record.components.map(({ material }) => valueLabel('material', material, knowledge)))]
+  const materials = [
+    ...new Set(record.components.map(({ material }) => valueLabel('material', material, knowledge))),
+  ]
   const stops = plan.cautions.filter(({ level }) => level === 'stop')
   const { quantity, fragments } = record
   return {
@@ -28,7 +30,10 @@ export function labelOf({ record, plan }: Planned, knowledge: Knowledge): Label 
     site: record.site_code ?? '',
     context: record.context ?? '',
     what: [record.object ?? '', materials.join(' + ').toLowerCase()].filter((text) => text !== '').join(': '),
-    keep: plan.storage.keep === 'wet' ? wetOrDryWords('wet') : `${wetOrDryWords(plan.storage.keep)}. ${keepSentence(plan.storage)}`,
+    keep:
+      plan.storage.keep === 'wet'
+        ? wetOrDryWords('wet')
+        : `${wetOrDryWords(plan.storage.keep)}. ${keepSentence(plan.storage)}`,
     warnings: [
       ...stops.map(({ code }) => `STOP: ${codeLabel(code, knowledge)}`),
       ...plan.handling.slice(0, printedAtMost).map(({ code }) => codeLabel(code, knowledge)),
@@ -39,6 +44,9 @@ export function labelOf({ record, plan }: Planned, knowledge: Knowledge): Label 
     ]
       .filter((text) => text !== '')
       .join(', '),
-    code: encode([record.site_code, record.find_number].filter((text) => text !== undefined).join(' '), { ecc: 'M', border: 0 }).data,
+    code: encode([record.site_code, record.find_number].filter((text) => text !== undefined).join(' '), {
+      ecc: 'M',
+      border: 0,
+    }).data,
   }
 }

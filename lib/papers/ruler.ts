@@ -26,7 +26,10 @@ export function narrows(band: Band | null): boolean {
   return band !== null && (band.min > 0 || band.max < 100)
 }
 
-export function rulerOfStorage({ components, rhPercent, conflict, interim }: Storage, keptAtPercent: number | null): Ruler {
+export function rulerOfStorage(
+  { components, rhPercent, conflict, interim }: Storage,
+  keptAtPercent: number | null,
+): Ruler {
   return rulerOf(components, rhPercent, conflict?.between ?? null, interim?.rhPercent ?? null, keptAtPercent)
 }
 
@@ -52,7 +55,11 @@ function rulerOf(
 
 /** What a list keeps of a find's storage. */
 export interface StorageLine {
-  readonly bands: readonly { readonly component: string; readonly limit: Band; readonly preference: Band | null }[]
+  readonly bands: readonly {
+    readonly component: string
+    readonly limit: Band
+    readonly preference: Band | null
+  }[]
   readonly rhPercent: Band | null
   readonly interimRhPercent: Band | null
   readonly conflict: { readonly between: readonly string[]; readonly gapPercent: number } | null
@@ -60,7 +67,13 @@ export interface StorageLine {
 }
 
 export function rulerOfLine(line: StorageLine): Ruler {
-  return rulerOf(line.bands, line.rhPercent, line.conflict?.between ?? null, line.interimRhPercent, line.storedRhPercent)
+  return rulerOf(
+    line.bands,
+    line.rhPercent,
+    line.conflict?.between ?? null,
+    line.interimRhPercent,
+    line.storedRhPercent,
+  )
 }
 
 /** The stretch no bar of the quarrel covers: from the lowest ceiling to the highest floor. */

@@ -18,13 +18,28 @@ const names = (bag: readonly Planned[]) => bag.map(({ plan }) => plan.find)
 
 export function supplies(bag: readonly Planned[]): readonly Supply[] {
   const lines = [
-    each('perforated-bag', bag.filter((one) => says(one, 'perforated-bag') && !says(one, 'bulk-by-context'))),
+    each(
+      'perforated-bag',
+      bag.filter((one) => says(one, 'perforated-bag') && !says(one, 'bulk-by-context')),
+    ),
     perContext(bag.filter((one) => says(one, 'bulk-by-context'))),
     ...boxes(bag.filter((one) => says(one, 'dry-box'))),
-    each('water-tub', bag.filter(({ plan }) => plan.storage.keep === 'wet')),
-    some('inert-foam', bag.filter((one) => says(one, 'inert-foam'))),
-    some('dark-cover', bag.filter((one) => says(one, 'keep-dark') || one.plan.storage.light === 'dark')),
-    some('gloves', bag.filter((one) => handles(one, 'wear-gloves'))),
+    each(
+      'water-tub',
+      bag.filter(({ plan }) => plan.storage.keep === 'wet'),
+    ),
+    some(
+      'inert-foam',
+      bag.filter((one) => says(one, 'inert-foam')),
+    ),
+    some(
+      'dark-cover',
+      bag.filter((one) => says(one, 'keep-dark') || one.plan.storage.light === 'dark'),
+    ),
+    some(
+      'gloves',
+      bag.filter((one) => handles(one, 'wear-gloves')),
+    ),
     each('label', bag),
   ]
   return lines.filter(({ finds }) => finds.length > 0)
@@ -39,7 +54,12 @@ function some(id: SupplyId, bag: readonly Planned[]): Supply {
 }
 
 function perContext(bag: readonly Planned[]): Supply {
-  const lots = new Set(bag.map(({ record }) => `${record.site_code ?? ''} ${record.context ?? ''} ${record.object_kind ?? record.object ?? ''}`))
+  const lots = new Set(
+    bag.map(
+      ({ record }) =>
+        `${record.site_code ?? ''} ${record.context ?? ''} ${record.object_kind ?? record.object ?? ''}`,
+    ),
+  )
   return { id: 'bulk-bag', atLeast: lots.size, band: null, finds: names(bag) }
 }
 

@@ -23,7 +23,10 @@ export function bandMark(band: Band): string {
   return `${numberWords(band.min)}–${numberWords(band.max)} %`
 }
 
-export function temperatureWords(range: { readonly min: number | null; readonly max: number | null }): string {
+export function temperatureWords(range: {
+  readonly min: number | null
+  readonly max: number | null
+}): string {
   if (range.min === null && range.max === null) return 'no limit'
   if (range.min === null) return `${numberWords(range.max ?? 0)} °C or below`
   if (range.max === null) return `${numberWords(range.min)} °C or above`

@@ -1,7 +1,18 @@
 import type { IsoDate } from '../base/calendar.ts'
 
 const months = [
-  'January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December',
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
 ]
 
 /** `25 November 2026`: no order of day and month to mistake. */

@@ -23,14 +23,26 @@ export function findsWords(finds: readonly string[]): string {
 /** What the bag asks now, a line each; stops are not among them, they stand by themselves above. */
 export function doNowLines(now: DoNow, knowledge: Knowledge): readonly DoNowLine[] {
   return [
-    ...now.call.map(({ contact, who, finds }) => ({ key: `call ${contact}`, name: 'Phone', says: `${who}, about ${findsWords(finds)}` })),
+    ...now.call.map(({ contact, who, finds }) => ({
+      key: `call ${contact}`,
+      name: 'Phone',
+      says: `${who}, about ${findsWords(finds)}`,
+    })),
     ...(now.keepWet.length === 0 ? [] : [{ key: 'wet', name: 'Keep wet', says: findsWords(now.keepWet) }]),
-    ...now.pressing.map(({ urgency, finds }) => ({ key: urgency, name: urgencyWords[urgency].label, says: findsWords(finds) })),
+    ...now.pressing.map(({ urgency, finds }) => ({
+      key: urgency,
+      name: urgencyWords[urgency].label,
+      says: findsWords(finds),
+    })),
     ...now.packTogether.map(({ band, finds }, at) => ({
       key: `together ${at}`,
       name: 'Pack together',
       says: `${findsWords(finds)}: ${bandWords(band)} relative humidity`,
     })),
-    ...now.keepApart.map(({ code, finds }) => ({ key: code, name: codeLabel(code, knowledge), says: findsWords(finds) })),
+    ...now.keepApart.map(({ code, finds }) => ({
+      key: code,
+      name: codeLabel(code, knowledge),
+      says: findsWords(finds),
+    })),
   ]
 }

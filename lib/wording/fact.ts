@@ -24,7 +24,10 @@ export function factWords(used: UsedFact, knowledge: Knowledge): string {
   const whose = used.component === null ? name : `${name} of ${used.component}`
   if (used.said === 'absent') return `${whose}: nobody has looked yet`
   if (used.said === 'unknown') return `${whose}: looked at, could not be told`
-  const values = used.value === '' ? ['none'] : used.value.split('; ').map((value) => valueLabel(used.fact, value, knowledge))
+  const values =
+    used.value === ''
+      ? ['none']
+      : used.value.split('; ').map((value) => valueLabel(used.fact, value, knowledge))
   return used.said === 'derived'
     ? `${whose}: ${listWords(values, 'or')} (worked out)`
     : `${whose}: ${listWords(values)}`

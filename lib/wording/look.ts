@@ -10,5 +10,7 @@ const parts: Readonly<Record<string, string>> = {
 
 /** What the answer could change: `It could change how it is kept and how soon.` */
 export function settleWords({ wouldSettle }: LookNext): string {
-  return wouldSettle.length === 0 ? '' : `It could change ${listWords(wouldSettle.map((part) => parts[part] ?? part))}.`
+  return wouldSettle.length === 0
+    ? ''
+    : `It could change ${listWords(wouldSettle.map((part) => parts[part] ?? part))}.`
 }

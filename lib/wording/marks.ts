@@ -11,7 +11,14 @@ export const urgencyWords: Readonly<Record<Urgency, { readonly label: string; re
   routine: { label: 'Routine', means: 'Nothing presses; look at it on the usual round.' },
 }
 
-export const urgencies = ['now', 'hours', 'days', 'weeks', 'planned', 'routine'] as const satisfies readonly Urgency[]
+export const urgencies = [
+  'now',
+  'hours',
+  'days',
+  'weeks',
+  'planned',
+  'routine',
+] as const satisfies readonly Urgency[]
 
 export const strengthWords: Readonly<Record<Strength, string>> = {
   must: 'Must',
@@ -29,8 +36,14 @@ export const certaintyWords: Readonly<Record<Certainty, string>> = {
 export const knownWords: Readonly<Record<Known, { readonly label: string; readonly means: string }>> = {
   read: { label: 'read', means: 'The passage was read in the work itself.' },
   'second-hand': { label: 'second-hand', means: 'Read in another work that quotes it.' },
-  memory: { label: 'from memory', means: 'Remembered, not yet looked up. It may hold you back, never let you go ahead.' },
-  'common-practice': { label: 'common practice', means: 'The trade works this way; nobody printed it for us.' },
+  memory: {
+    label: 'from memory',
+    means: 'Remembered, not yet looked up. It may hold you back, never let you go ahead.',
+  },
+  'common-practice': {
+    label: 'common practice',
+    means: 'The trade works this way; nobody printed it for us.',
+  },
 }
 
 export const whoWords: Readonly<Record<Who, string>> = {

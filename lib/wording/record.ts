@@ -18,11 +18,18 @@ type Loose = Readonly<Record<string, unknown>>
 export function recordWords(record: ConditionRecord, knowledge: Knowledge): readonly Said[] {
   return [
     ...saidBy(record as unknown as Loose, 'find', null, knowledge),
-    ...record.components.flatMap((part) => saidBy(part as unknown as Loose, 'component', part.component, knowledge)),
+    ...record.components.flatMap((part) =>
+      saidBy(part as unknown as Loose, 'component', part.component, knowledge),
+    ),
   ]
 }
 
-function saidBy(holder: Loose, level: 'find' | 'component', part: string | null, knowledge: Knowledge): readonly Said[] {
+function saidBy(
+  holder: Loose,
+  level: 'find' | 'component',
+  part: string | null,
+  knowledge: Knowledge,
+): readonly Said[] {
   const unread = (holder['unread'] ?? {}) as Component['unread'] & object
   return (Object.keys(fields) as FieldName[]).flatMap((field) => {
     if (fields[field].level !== level || field === 'component' || field === 'find_number') return []
@@ -44,7 +51,9 @@ function valueWords(field: FieldName, value: unknown, knowledge: Knowledge): str
 function itemWords(field: FieldName, item: unknown, knowledge: Knowledge): string {
   if (typeof item === 'object' && item !== null) {
     const { what, on, by, medium } = item as Treatment
-    return [valueLabel('done_already', what, knowledge), on, by, medium].filter((text) => text !== undefined).join(', ')
+    return [valueLabel('done_already', what, knowledge), on, by, medium]
+      .filter((text) => text !== undefined)
+      .join(', ')
   }
   const words = String(item)
   return 'ids' in fields[field] || words === 'unknown' ? valueLabel(field, words, knowledge) : words
@@ -58,7 +67,11 @@ export interface Changed {
 }
 
 /** What a later record says otherwise than the one before it. */
-export function changeWords(before: ConditionRecord, after: ConditionRecord, knowledge: Knowledge): readonly Changed[] {
+export function changeWords(
+  before: ConditionRecord,
+  after: ConditionRecord,
+  knowledge: Knowledge,
+): readonly Changed[] {
   const key = ({ part, field }: Said) => `${part ?? ''}/${field}`
   const older = new Map(recordWords(before, knowledge).map((said) => [key(said), said]))
   const newer = new Map(recordWords(after, knowledge).map((said) => [key(said), said]))

@@ -7,12 +7,24 @@ import { countWords, listWords } from './list.ts'
 export function cellWords(cell: Cell, knowledge: Knowledge): string {
   if ('interval' in cell) return intervalWords(cell.interval)
   const label = (value: string) => valueLabel(cell.fact, value, knowledge)
-  return 'any' in cell ? listWords(cell.any.map(label), 'or') : `not ${listWords(cell.none.map(label), 'nor')}`
+  return 'any' in cell
+    ? listWords(cell.any.map(label), 'or')
+    : `not ${listWords(cell.none.map(label), 'nor')}`
 }
 
 export function intervalWords(interval: Interval): string {
-  const low = interval.from !== undefined ? `from ${numberWords(interval.from)}` : interval.above !== undefined ? `above ${numberWords(interval.above)}` : null
-  const high = interval.to !== undefined ? `up to ${numberWords(interval.to)}` : interval.below !== undefined ? `below ${numberWords(interval.below)}` : null
+  const low =
+    interval.from !== undefined
+      ? `from ${numberWords(interval.from)}`
+      : interval.above !== undefined
+        ? `above ${numberWords(interval.above)}`
+        : null
+  const high =
+    interval.to !== undefined
+      ? `up to ${numberWords(interval.to)}`
+      : interval.below !== undefined
+        ? `below ${numberWords(interval.below)}`
+        : null
   return [low, high].filter((end) => end !== null).join(', ')
 }
 

@@ -1,6 +1,7 @@
 import { holds, narrows, type Ruler, type RulerBar } from '../papers/ruler.ts'
 import { bandWords, numberWords } from './band.ts'
 import { listWords } from './list.ts'
+import { capital } from './capital.ts'
 
 export function barWords(bar: RulerBar): string {
   if (bar.limit === null && bar.preference === null) return 'no limit of its own'
@@ -25,13 +26,11 @@ export function nowWords(ruler: Ruler): string | null {
 /** All the ruler says, in sentences: what a reader who does not see the drawing is told. */
 export function rulerWords(ruler: Ruler): string {
   const parts = ruler.bars.map((bar) => `${bar.name}: ${barWords(bar)}`)
-  const shared = ruler.shared === null ? null : ruler.bars.length > 1 ? `together: ${bandWords(ruler.shared)}` : null
+  const shared =
+    ruler.shared === null ? null : ruler.bars.length > 1 ? `together: ${bandWords(ruler.shared)}` : null
   const gap = ruler.gap === null ? null : gapWords(ruler.gap)
-  const holding = ruler.holding === null ? null : `holding band until a conservator decides: ${bandWords(ruler.holding)}`
+  const holding =
+    ruler.holding === null ? null : `holding band until a conservator decides: ${bandWords(ruler.holding)}`
   const lines = [...parts, shared, gap, holding, nowWords(ruler)].filter((line) => line !== null)
   return `Relative humidity. ${lines.map(capital).join('. ')}.`
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -21,7 +21,13 @@ export function supplyWords({ id, band }: { readonly id: SupplyId; readonly band
   return band === null ? things[id] : `${things[id]}, for ${bandWords(band)}`
 }
 
-export function supplyCount({ atLeast, id }: { readonly id: SupplyId; readonly atLeast: number | null }): string {
+export function supplyCount({
+  atLeast,
+  id,
+}: {
+  readonly id: SupplyId
+  readonly atLeast: number | null
+}): string {
   if (atLeast === null) return 'as needed'
   const exact = id === 'perforated-bag' || id === 'label'
   return exact ? String(atLeast) : `at least ${atLeast}`

@@ -6,25 +6,59 @@ export const knowledge: Knowledge = {
   hash: 'sha256-fixture',
   works: {
     'example-1999': {
-      id: 'example-1999', authors: ['Ada Example', 'Bo Sample'], year: 1999, title: 'Keeping things dry', known: 'read',
+      id: 'example-1999',
+      authors: ['Ada Example', 'Bo Sample'],
+      year: 1999,
+      title: 'Keeping things dry',
+      known: 'read',
     },
   },
   figures: {
     'example-ceiling': {
-      id: 'example-ceiling', says: 'The highest humidity of the example', quantity: 'relative-humidity', value: 99,
-      asPrinted: '99', unit: 'percent', validFor: 'examples', source: { work: 'example-1999', place: 'p. 3' }, known: 'memory',
+      id: 'example-ceiling',
+      says: 'The highest humidity of the example',
+      quantity: 'relative-humidity',
+      value: 99,
+      asPrinted: '99',
+      unit: 'percent',
+      validFor: 'examples',
+      source: { work: 'example-1999', place: 'p. 3' },
+      known: 'memory',
       certainty: 'supported',
     },
   },
   decisions: [
     {
-      id: 'storage-humidity', asks: 'How dry?', each: 'component', policy: 'strictest', fills: 'storage.rh', answers: [],
-      absent: 'protective', calledForBy: [], facts: ['core'], notCovered: [],
+      id: 'storage-humidity',
+      asks: 'How dry?',
+      each: 'component',
+      policy: 'strictest',
+      fills: 'storage.rh',
+      answers: [],
+      absent: 'protective',
+      calledForBy: [],
+      facts: ['core'],
+      notCovered: [],
       rules: [
         {
-          id: 'iron-active', title: 'Iron that may corrode is kept dry', when: [], then: { kind: 'band', to: 99 }, overrides: [],
-          strength: 'should', certainty: 'supported', level: 'limit', call: null, order: 1, text: '', because: '', caution: null,
-          sources: [], figures: [], contested: null, retired: null, examples: [],
+          id: 'iron-active',
+          title: 'Iron that may corrode is kept dry',
+          when: [],
+          then: { kind: 'band', to: 99 },
+          overrides: [],
+          strength: 'should',
+          certainty: 'supported',
+          level: 'limit',
+          call: null,
+          order: 1,
+          text: '',
+          because: '',
+          caution: null,
+          sources: [],
+          figures: [],
+          contested: null,
+          retired: null,
+          examples: [],
         },
       ],
     },
@@ -34,8 +68,14 @@ export const knowledge: Knowledge = {
   vocabulary: {
     fields: {
       core: {
-        id: 'core', label: 'Core', means: '', tell: 'A radiograph shows it.', asks: 'Is there metal left inside?',
-        lookable: true, alsoCalled: [], values: [{ id: 'solid', label: 'solid metal', means: '', tell: '' }],
+        id: 'core',
+        label: 'Core',
+        means: '',
+        tell: 'A radiograph shows it.',
+        asks: 'Is there metal left inside?',
+        lookable: true,
+        alsoCalled: [],
+        values: [{ id: 'solid', label: 'solid metal', means: '', tell: '' }],
       },
     },
     codes: { ammunition: { id: 'ammunition', label: 'May be ammunition', means: '', tell: '' } },
@@ -46,20 +86,42 @@ export const knowledge: Knowledge = {
 }
 
 export const statement: Statement = {
-  code: 'dry-box', text: 'Keep it in the driest box.', strength: 'should', certainty: 'supported',
-  rule: 'storage-humidity/iron-active', because: 'Salts take up water.', components: ['blade'], precautionary: true,
+  code: 'dry-box',
+  text: 'Keep it in the driest box.',
+  strength: 'should',
+  certainty: 'supported',
+  rule: 'storage-humidity/iron-active',
+  because: 'Salts take up water.',
+  components: ['blade'],
+  precautionary: true,
   sources: [{ work: 'example-1999', place: 'p. 3', known: 'read' }],
-  facts: [{ fact: 'core', component: 'blade', said: 'absent', value: '' }], figures: ['example-ceiling'], also: [],
+  facts: [{ fact: 'core', component: 'blade', said: 'absent', value: '' }],
+  figures: ['example-ceiling'],
+  also: [],
 }
 
 export const stop: Caution = {
-  ...statement, code: 'ammunition', text: 'Leave it where it is and keep everybody away.', precautionary: false,
-  level: 'stop', who: 'Police: desk, 000', call: 'police',
+  ...statement,
+  code: 'ammunition',
+  text: 'Leave it where it is and keep everybody away.',
+  precautionary: false,
+  level: 'stop',
+  who: 'Police: desk, 000',
+  call: 'police',
 }
 
 export const storage: Storage = {
-  rhPercent: { min: 0, max: 15 }, interim: null, act: [], light: 'ordinary', air: [], decidedBy: 'rule', precautionary: false,
-  temperatureC: { min: null, max: null }, conflict: null, keep: 'dry', basis: [],
+  rhPercent: { min: 0, max: 15 },
+  interim: null,
+  act: [],
+  light: 'ordinary',
+  air: [],
+  decidedBy: 'rule',
+  precautionary: false,
+  temperatureC: { min: null, max: null },
+  conflict: null,
+  keep: 'dry',
+  basis: [],
   components: [
     { component: 'blade', limit: { min: 0, max: 15 }, preference: null, basis: [] },
     { component: 'handle', limit: { min: 0, max: 100 }, preference: { min: 40, max: 55 }, basis: [] },
@@ -67,7 +129,9 @@ export const storage: Storage = {
 }
 
 export const quarrel: Storage = {
-  ...storage, rhPercent: null, decidedBy: 'conservator',
+  ...storage,
+  rhPercent: null,
+  decidedBy: 'conservator',
   conflict: { between: ['blade', 'handle'], gapPercent: 20, waysOut: [] },
   components: [
     { component: 'blade', limit: { min: 0, max: 15 }, preference: null, basis: [] },

@@ -26,7 +26,9 @@ describe('the humidity ruler', () => {
   test('shows parts that do not meet as a named gap and no shared band', () => {
     const { container } = render(<HumidityRuler ruler={rulerOfStorage(quarrel, null)} />)
     expect(part(container, 'shared')).toBeNull()
-    expect(part(container, 'gap')?.textContent?.trim()).toBe('blade and handle do not meet: a gap of 20 % between 15 % and 35 %')
+    expect(part(container, 'gap')?.textContent?.trim()).toBe(
+      'blade and handle do not meet: a gap of 20 % between 15 % and 35 %',
+    )
   })
   test('says all of it in words and in a table', () => {
     render(<HumidityRuler ruler={rulerOfStorage(storage, 55)} />)
@@ -34,9 +36,9 @@ describe('the humidity ruler', () => {
       'Relative humidity. Blade: 15 % or below. Handle: better at 40 to 55 %. Together: 15 % or below. Kept at 55 % now, above the band.',
     )
     const table = screen.getByRole('table', { hidden: true })
-    expect(within(table).getByRole('rowheader', { name: 'handle', hidden: true }).parentElement?.textContent).toBe(
-      'handlenone40 to 55 %',
-    )
+    expect(
+      within(table).getByRole('rowheader', { name: 'handle', hidden: true }).parentElement?.textContent,
+    ).toBe('handlenone40 to 55 %')
   })
   test('keeps its words at row size and leaves them to the cell inline', () => {
     const { container } = render(

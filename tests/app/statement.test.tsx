@@ -11,7 +11,9 @@ describe('a statement', () => {
     render(<StatementLine statement={statement} knowledge={knowledge} />)
     expect(screen.getByText('Should')).toBeTruthy()
     expect(screen.getByText('Keep it in the driest box.')).toBeTruthy()
-    expect(within(screen.getByText('Why').closest('summary')!).getByText('supported by published work')).toBeTruthy()
+    expect(
+      within(screen.getByText('Why').closest('summary')!).getByText('supported by published work'),
+    ).toBeTruthy()
   })
   test('says when it is only to be safe, and what would settle it', () => {
     render(<StatementLine statement={statement} knowledge={knowledge} />)
@@ -42,7 +44,8 @@ describe('a statement', () => {
 describe('a stop', () => {
   test('stands open: sentence, whom to call and why are in no fold', () => {
     render(<Stop caution={stop} knowledge={knowledge} />)
-    for (const words of [stop.text, 'Call Police: desk, 000']) expect(screen.getByText(words).closest('details')).toBeNull()
+    for (const words of [stop.text, 'Call Police: desk, 000'])
+      expect(screen.getByText(words).closest('details')).toBeNull()
     expect(screen.getAllByText(stop.because)[0]?.closest('details')).toBeNull()
   })
 })

@@ -34,7 +34,9 @@ export function History({ id, history, knowledge }: Props) {
               {issued !== undefined && (
                 <p>
                   <UrgencyMark urgency={issued.plan.urgency} />{' '}
-                  <Link href={`/finds/${id}?record=${kept.id}`}>{`Plan issued for ${dayWords(issued.asOf)}`}</Link>
+                  <Link
+                    href={`/finds/${id}?record=${kept.id}`}
+                  >{`Plan issued for ${dayWords(issued.asOf)}`}</Link>
                 </p>
               )}
               {before === undefined ? (

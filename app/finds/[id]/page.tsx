@@ -28,7 +28,9 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function FindPage({ params, searchParams }: Props) {
   const services = await servicesHere()
   const { id } = await params
-  const { project, find, history, now, knowledgeChanged } = await orElsewhere(services.showFind({ findId: id }))
+  const { project, find, history, now, knowledgeChanged } = await orElsewhere(
+    services.showFind({ findId: id }),
+  )
   const wanted = (await asked(searchParams))['record']
   const entry = wanted === undefined ? history[0] : history.find(({ kept }) => kept.id === wanted)
   if (entry === undefined) notFound()
@@ -54,7 +56,11 @@ export default async function FindPage({ params, searchParams }: Props) {
               find.siteCode === '' ? '' : `Site ${find.siteCode}`,
               record.context === undefined ? '' : `context ${record.context}`,
               record.box === undefined ? '' : `box ${record.box}`,
-              listWords([...new Set(record.components.map(({ material }) => valueLabel('material', material, knowledge)))]),
+              listWords([
+                ...new Set(
+                  record.components.map(({ material }) => valueLabel('material', material, knowledge)),
+                ),
+              ]),
             ]
               .filter((text) => text !== '')
               .join(', ')}{' '}
@@ -66,7 +72,8 @@ export default async function FindPage({ params, searchParams }: Props) {
       {issued === undefined ? (
         <p className="small soft">
           {`Planned for ${dayWords(plan.asOf)} from the record of ${record.recorded_on === undefined ? 'an unknown day' : dayWords(record.recorded_on)}.`}
-          {knowledgeChanged && ' The rules have changed since a plan was last issued; this is the plan by the rules of today.'}
+          {knowledgeChanged &&
+            ' The rules have changed since a plan was last issued; this is the plan by the rules of today.'}
         </p>
       ) : (
         <p className={style.past}>

@@ -45,7 +45,11 @@ export function PlanBody({ plan, record, knowledge }: Props) {
       </div>
       <div className={style.column}>
         <Part name="Keeping" id="keeping" show>
-          <Keeping storage={plan.storage} keptAtPercent={typeof kept === 'number' ? kept : null} knowledge={knowledge} />
+          <Keeping
+            storage={plan.storage}
+            keptAtPercent={typeof kept === 'number' ? kept : null}
+            knowledge={knowledge}
+          />
         </Part>
         <Part name="Why this soon" id="why-soon" show={reasons.length > 0}>
           <Lines statements={reasons} knowledge={knowledge} />
@@ -63,7 +67,10 @@ export function PlanBody({ plan, record, knowledge }: Props) {
           <p className="measure">
             {`On ${dayWords(plan.inspection.nextOn)}, then every ${countWords(plan.inspection.everyDays, 'day')}: ${plan.inspection.look}`}
           </p>
-          <Lines statements={plan.inspection.basis.filter(({ text, because }) => text !== '' || because !== '')} knowledge={knowledge} />
+          <Lines
+            statements={plan.inspection.basis.filter(({ text, because }) => text !== '' || because !== '')}
+            knowledge={knowledge}
+          />
         </Part>
         <Part name="Notes" id="notes" show={notes.length > 0}>
           <Cautions cautions={notes} knowledge={knowledge} />

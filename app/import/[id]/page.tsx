@@ -9,7 +9,11 @@ import { Back } from '../../sources/back.tsx'
 
 export const metadata: Metadata = { title: 'Import' }
 
-export default async function ImportedPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+export default async function ImportedPage({
+  params,
+}: {
+  readonly params: Promise<{ readonly id: string }>
+}) {
   const { id } = await params
   const services = await servicesHere()
   const { chosen } = await projectsHere()
@@ -28,13 +32,17 @@ export default async function ImportedPage({ params }: { readonly params: Promis
       <ul>
         <li>{`${countWords(batch.recordsRead, 'record')} could be read; ${batch.recordsAdded} were added, ${batch.recordsAlreadyThere} were there already.`}</li>
         <li>{`${countWords(batch.problems, 'problem')} in what was read.`}</li>
-        <li>{batch.rowsRejected === 0 ? 'Every row could be read.' : `${countWords(batch.rowsRejected, 'row')} could not be read and wait to be mended.`}</li>
+        <li>
+          {batch.rowsRejected === 0
+            ? 'Every row could be read.'
+            : `${countWords(batch.rowsRejected, 'row')} could not be read and wait to be mended.`}
+        </li>
       </ul>
       {batch.rowsRejected > 0 && (
         <div className="stack">
           <p className="measure">
-            Save the rows, mend what stands beside each of them, and import that file: rows that are in already are not added
-            twice.
+            Save the rows, mend what stands beside each of them, and import that file: rows that are in
+            already are not added twice.
           </p>
           <div>
             <a className="button first" href={`/import/${id}/rows`} download>

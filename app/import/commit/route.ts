@@ -25,11 +25,15 @@ export async function POST(request: Request) {
         if (answer.ok) tell({ summary: summaryOf(answer.value, given.projectId, services.knowledge) })
         else tell({ says: troubleWords(answer.problems) })
       } catch {
-        tell({ says: 'The import broke off through a fault of ours. Nothing of the file was kept; try again.' })
+        tell({
+          says: 'The import broke off through a fault of ours. Nothing of the file was kept; try again.',
+        })
       }
       lines.close()
     },
   })
   revalidatePath('/', 'layout')
-  return new Response(body, { headers: { 'content-type': 'application/x-ndjson; charset=utf-8', 'cache-control': 'no-store' } })
+  return new Response(body, {
+    headers: { 'content-type': 'application/x-ndjson; charset=utf-8', 'cache-control': 'no-store' },
+  })
 }

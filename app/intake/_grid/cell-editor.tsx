@@ -82,7 +82,13 @@ export function CellEditor({ label, text, words, several, onType, onLeave }: Pro
       />
       {options.length > 0 &&
         createPortal(
-          <ul id={`${id}-words`} role="listbox" aria-label={label} className={style.words} style={below(input.current)}>
+          <ul
+            id={`${id}-words`}
+            role="listbox"
+            aria-label={label}
+            className={style.words}
+            style={below(input.current)}
+          >
             {options.map((option, at) => (
               <li
                 key={option.id}

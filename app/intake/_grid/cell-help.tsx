@@ -18,11 +18,14 @@ export function CellHelp({ field, flaw, knowledge }: Props) {
         <strong>{fieldLabel(field, knowledge)}. </strong>
         {flaw !== null && <span className="wrong">{`${flaw} `}</span>}
         {[words?.means, words?.tell].filter((text) => text !== undefined && text !== '').join(' ')}{' '}
-        {(words?.values.length ?? 0) > 0 && <a href={`/sources/words#${field}`}>All words and how to tell them</a>}
+        {(words?.values.length ?? 0) > 0 && (
+          <a href={`/sources/words#${field}`}>All words and how to tell them</a>
+        )}
       </p>
       <p id="grid-keys" className="soft small">
-        Tab right, Enter down or on to the next find, F2 to change a cell, Ctrl+D to fill down, Ctrl+Enter for another part,
-        Ctrl+Z to undo. Paste a block from a spreadsheet anywhere. Esc, then Tab, leaves the grid.
+        Tab right, Enter down or on to the next find, F2 to change a cell, Ctrl+D to fill down, Ctrl+Enter for
+        another part, Ctrl+Z to undo. Paste a block from a spreadsheet anywhere. Esc, then Tab, leaves the
+        grid.
       </p>
     </div>
   )

@@ -2,8 +2,25 @@ import { fields, type FieldName } from '../../../lib/record/fields.ts'
 
 /** What most bags need, in the order it is met with a find in the hand. */
 export const basics: readonly FieldName[] = [
-  'find_number', 'context', 'object', 'material', 'component', 'seen', 'hazards_noticed', 'burial', 'state_now', 'core',
-  'fragility', 'evidence', 'packed_in', 'done_already', 'proposed', 'stored_rh_percent', 'lifted_on', 'recorded_on', 'notes',
+  'find_number',
+  'context',
+  'object',
+  'material',
+  'component',
+  'seen',
+  'hazards_noticed',
+  'burial',
+  'state_now',
+  'core',
+  'fragility',
+  'evidence',
+  'packed_in',
+  'done_already',
+  'proposed',
+  'stored_rh_percent',
+  'lifted_on',
+  'recorded_on',
+  'notes',
 ]
 
 export const allColumns: readonly FieldName[] = [
@@ -34,5 +51,7 @@ export const numberWidth = 3
 export const planWidth = 21
 
 export function templateOf(columns: readonly FieldName[]): string {
-  return [`${numberWidth}rem`, ...columns.map((field) => `${widthOf(field)}rem`), 'var(--plan-width)'].join(' ')
+  return [`${numberWidth}rem`, ...columns.map((field) => `${widthOf(field)}rem`), 'var(--plan-width)'].join(
+    ' ',
+  )
 }

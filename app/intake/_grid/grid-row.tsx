@@ -56,7 +56,11 @@ export const GridRow = memo(function GridRow(props: RowProps) {
             data-active={isActive || undefined}
             title={flaw}
           >
-            {isActive && editor !== null ? editor : <span className={style.text}>{props.show(field, text)}</span>}
+            {isActive && editor !== null ? (
+              editor
+            ) : (
+              <span className={style.text}>{props.show(field, text)}</span>
+            )}
           </div>
         )
       })}

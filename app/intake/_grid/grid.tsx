@@ -1,7 +1,15 @@
 'use client'
 
 import { useVirtualizer } from '@tanstack/react-virtual'
-import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, type ReactNode, type RefObject } from 'react'
+import {
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  type ReactNode,
+  type RefObject,
+} from 'react'
 import type { Planned } from '../../../lib/field/bag.ts'
 import type { FieldName } from '../../../lib/record/fields.ts'
 import type { Act } from '../_sheet/act.ts'
@@ -30,7 +38,17 @@ export const rowHeight = 56
 const headHeight = 48
 
 /** The bag as a grid: one cell in the tab order, rows drawn only where they are seen. */
-export function Grid({ state, dispatch, labelOf, show, flawsOf, planOf, editor, onBlock, wantsFocus }: Props) {
+export function Grid({
+  state,
+  dispatch,
+  labelOf,
+  show,
+  flawsOf,
+  planOf,
+  editor,
+  onBlock,
+  wantsFocus,
+}: Props) {
   const scroller = useRef<HTMLDivElement>(null)
   const { columns, spot } = state
   const template = useMemo(() => templateOf(columns), [columns])
@@ -44,7 +62,10 @@ export function Grid({ state, dispatch, labelOf, show, flawsOf, planOf, editor, 
     overscan: 6,
     scrollMargin: headHeight,
     scrollPaddingStart: headHeight,
-    rangeExtractor: useCallback((range: Parameters<typeof rowsShown>[0]) => rowsShown(range, spot.row), [spot.row]),
+    rangeExtractor: useCallback(
+      (range: Parameters<typeof rowsShown>[0]) => rowsShown(range, spot.row),
+      [spot.row],
+    ),
   })
 
   const page = () => Math.max(1, Math.floor((scroller.current?.clientHeight ?? rowHeight) / rowHeight) - 1)
@@ -71,7 +92,12 @@ export function Grid({ state, dispatch, labelOf, show, flawsOf, planOf, editor, 
       aria-multiselectable="true"
       {...events}
     >
-      <div role="row" aria-rowindex={1} className={style.head} style={{ gridTemplateColumns: template, height: headHeight }}>
+      <div
+        role="row"
+        aria-rowindex={1}
+        className={style.head}
+        style={{ gridTemplateColumns: template, height: headHeight }}
+      >
         <div role="columnheader" aria-colindex={1} className={style.count}>
           <span className="visually-hidden">Row</span>
         </div>

@@ -23,16 +23,24 @@ export function PastePreview({ cells, state, knowledge, onPaste, onLeave }: Prop
   const dialog = useRef<HTMLDialogElement>(null)
   useEffect(() => dialog.current?.showModal(), [])
   const { top, left } = selected(state)
-  const block = placeBlock(cells, left, state.columns, (heading) => fieldOfHeading(heading, namesOf(knowledge.vocabulary).fields))
-  const over = state.sheet.rows.slice(top, top + block.rows.length).filter(({ cells: there }) => Object.keys(there).length > 0)
+  const block = placeBlock(cells, left, state.columns, (heading) =>
+    fieldOfHeading(heading, namesOf(knowledge.vocabulary).fields),
+  )
+  const over = state.sheet.rows
+    .slice(top, top + block.rows.length)
+    .filter(({ cells: there }) => Object.keys(there).length > 0)
   const lost = block.fields.filter((field) => field === null).length
   return (
     <dialog ref={dialog} className={style.dialog} aria-labelledby="paste-title" onClose={onLeave}>
       <h2 id="paste-title">{`Paste ${countWords(block.rows.length, 'row')}`}</h2>
       <p>
-        {block.headed ? 'Its first line names the columns.' : 'Its columns are taken as they stand from the active cell on.'}{' '}
-        {over.length > 0 && `It goes over ${countWords(over.length, 'row')} that already hold something; one undo brings them back. `}
-        {lost > 0 && `${countWords(lost, 'column')} without a place here will not be taken over; import the file to keep them.`}
+        {block.headed
+          ? 'Its first line names the columns.'
+          : 'Its columns are taken as they stand from the active cell on.'}{' '}
+        {over.length > 0 &&
+          `It goes over ${countWords(over.length, 'row')} that already hold something; one undo brings them back. `}
+        {lost > 0 &&
+          `${countWords(lost, 'column')} without a place here will not be taken over; import the file to keep them.`}
       </p>
       <div className={style.preview} tabIndex={0} role="region" aria-label="The first rows">
         <table>
@@ -42,7 +50,11 @@ export function PastePreview({ cells, state, knowledge, onPaste, onLeave }: Prop
                 // A pasted column has no identity but its place.
                 // oxlint-disable-next-line react/no-array-index-key
                 <th key={at} scope="col">
-                  {field === null ? <span className="wrong">{`${cells[0]?.[at] ?? ''} (not taken)`}</span> : fieldLabel(field, knowledge)}
+                  {field === null ? (
+                    <span className="wrong">{`${cells[0]?.[at] ?? ''} (not taken)`}</span>
+                  ) : (
+                    fieldLabel(field, knowledge)
+                  )}
                 </th>
               ))}
             </tr>
@@ -61,7 +73,9 @@ export function PastePreview({ cells, state, knowledge, onPaste, onLeave }: Prop
             ))}
           </tbody>
         </table>
-        {block.rows.length > shown && <p className="soft">{`and ${countWords(block.rows.length - shown, 'more row')}`}</p>}
+        {block.rows.length > shown && (
+          <p className="soft">{`and ${countWords(block.rows.length - shown, 'more row')}`}</p>
+        )}
       </div>
       <div className="row">
         <button className="button first" type="button" onClick={() => onPaste(block)}>

@@ -47,10 +47,20 @@ export function Toolbar({ state, dispatch, draft, wantsFocus }: Props) {
       >
         Remove row
       </button>
-      <button className="button" type="button" disabled={state.sheet.past.length === 0} onClick={() => dispatch({ do: 'undo' })}>
+      <button
+        className="button"
+        type="button"
+        disabled={state.sheet.past.length === 0}
+        onClick={() => dispatch({ do: 'undo' })}
+      >
         Undo
       </button>
-      <button className="button" type="button" disabled={state.sheet.future.length === 0} onClick={() => dispatch({ do: 'redo' })}>
+      <button
+        className="button"
+        type="button"
+        disabled={state.sheet.future.length === 0}
+        onClick={() => dispatch({ do: 'redo' })}
+      >
         Redo
       </button>
       <button

@@ -20,11 +20,17 @@ export function useGridEvents(
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.nativeEvent.isComposing) return
-    const key: Key = { key: event.key, control: event.ctrlKey || event.metaKey, shift: event.shiftKey, alt: event.altKey }
+    const key: Key = {
+      key: event.key,
+      control: event.ctrlKey || event.metaKey,
+      shift: event.shiftKey,
+      alt: event.altKey,
+    }
     if (state.editing === null && key.key === 'Escape') leaving.current = true
     else if (key.key !== 'Tab' && key.key !== 'Shift') leaving.current = false
     if (state.editing === null && key.key === 'Tab' && (leaving.current || atEnd(state, key.shift))) return
-    const acts = state.editing === null ? one(keyAct(key, state, newId, page())) : editingKeyActs(key, state, newId)
+    const acts =
+      state.editing === null ? one(keyAct(key, state, newId, page())) : editingKeyActs(key, state, newId)
     if (acts.length === 0) return
     event.preventDefault()
     wantsFocus.current = true
@@ -84,7 +90,9 @@ function spotOf(target: EventTarget): Spot | null {
 function blockText(state: GridState): string {
   const { top, bottom, left, right } = selected(state)
   const rows = Array.from({ length: bottom - top + 1 }, (_, down) =>
-    Array.from({ length: right - left + 1 }, (_, along) => quoted(textAt(state, { row: top + down, column: left + along }))),
+    Array.from({ length: right - left + 1 }, (_, along) =>
+      quoted(textAt(state, { row: top + down, column: left + along })),
+    ),
   )
   return rows.map((cells) => cells.join('\t')).join('\n')
 }

@@ -42,7 +42,8 @@ export function useWords(knowledge: Knowledge, read: ReadonlyMap<string, ReadRow
 function flawsIn({ problems }: ReadRow): ReadonlyMap<FieldName, string> | null {
   const found = new Map<FieldName, string>()
   for (const problem of problems) {
-    if (problem.severity !== 'problem' || problem.field === null || !Object.hasOwn(fields, problem.field)) continue
+    if (problem.severity !== 'problem' || problem.field === null || !Object.hasOwn(fields, problem.field))
+      continue
     const field = problem.field as FieldName
     found.set(field, [found.get(field), problemAdvice(problem)].filter(Boolean).join(' '))
   }

@@ -13,7 +13,11 @@ interface Props {
 export function LoudHazards({ rows, read, knowledge }: Props) {
   const heard = rows.flatMap(({ id }, at) => {
     const hazards = new Set(read.get(id)?.loudHazards.map(({ hazard }) => hazard))
-    return [...hazards].map((hazard) => ({ id: `${id} ${hazard}`, row: at + 1, words: valueLabel('hazards_noticed', hazard, knowledge) }))
+    return [...hazards].map((hazard) => ({
+      id: `${id} ${hazard}`,
+      row: at + 1,
+      words: valueLabel('hazards_noticed', hazard, knowledge),
+    }))
   })
   if (heard.length === 0) return null
   return (

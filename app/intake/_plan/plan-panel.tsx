@@ -33,22 +33,44 @@ export function PlanPanel({ planned, planner, knowledge, onAnswer }: Props) {
         </div>
       )}
       <div className="stack">
-        {warnings.length > 0 && <Part name="Take care"><Cautions cautions={warnings} knowledge={knowledge} /></Part>}
-        {plan.objections.length > 0 && (
-          <Part name="Before you do that"><Objections objections={plan.objections} knowledge={knowledge} /></Part>
+        {warnings.length > 0 && (
+          <Part name="Take care">
+            <Cautions cautions={warnings} knowledge={knowledge} />
+          </Part>
         )}
-        <Part name="What to do, in order"><Steps steps={plan.steps} knowledge={knowledge} /></Part>
+        {plan.objections.length > 0 && (
+          <Part name="Before you do that">
+            <Objections objections={plan.objections} knowledge={knowledge} />
+          </Part>
+        )}
+        <Part name="What to do, in order">
+          <Steps steps={plan.steps} knowledge={knowledge} />
+        </Part>
       </div>
       <div className="stack">
         <Part name="Keeping">
-          <Keeping storage={plan.storage} keptAtPercent={typeof kept === 'number' ? kept : null} knowledge={knowledge} />
+          <Keeping
+            storage={plan.storage}
+            keptAtPercent={typeof kept === 'number' ? kept : null}
+            knowledge={knowledge}
+          />
         </Part>
-        <Part name="Handling"><Lines statements={plan.handling} knowledge={knowledge} /></Part>
-        <Part name="Packing"><Lines statements={plan.packing} knowledge={knowledge} /></Part>
+        <Part name="Handling">
+          <Lines statements={plan.handling} knowledge={knowledge} />
+        </Part>
+        <Part name="Packing">
+          <Lines statements={plan.packing} knowledge={knowledge} />
+        </Part>
         {plan.referrals.length > 0 && (
-          <Part name="For a conservator to decide"><Lines statements={plan.referrals} knowledge={knowledge} /></Part>
+          <Part name="For a conservator to decide">
+            <Lines statements={plan.referrals} knowledge={knowledge} />
+          </Part>
         )}
-        {plan.notCovered.length > 0 && <Part name="We have no advice on"><NotCovered gaps={plan.notCovered} /></Part>}
+        {plan.notCovered.length > 0 && (
+          <Part name="We have no advice on">
+            <NotCovered gaps={plan.notCovered} />
+          </Part>
+        )}
       </div>
     </section>
   )

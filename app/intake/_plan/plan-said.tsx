@@ -22,5 +22,10 @@ export function PlanSaid({ planned }: { readonly planned: Planned | null }) {
 
 function sentence({ plan }: Planned): string {
   const stops = plan.cautions.filter(({ level }) => level === 'stop').map(({ text }) => text)
-  return [`${plan.find}: ${urgencyWords[plan.urgency].label}.`, ...stops, keepSentence(plan.storage), plan.steps[0]?.text ?? ''].join(' ')
+  return [
+    `${plan.find}: ${urgencyWords[plan.urgency].label}.`,
+    ...stops,
+    keepSentence(plan.storage),
+    plan.steps[0]?.text ?? '',
+  ].join(' ')
 }

@@ -3,6 +3,7 @@ import type { LookNext } from '../../../lib/engine/plan.ts'
 import type { Knowledge, Word } from '../../../lib/knowledge/knowledge.ts'
 import { fields, type FieldName } from '../../../lib/record/fields.ts'
 import { settleWords } from '../../../lib/wording/look.ts'
+import { capital } from '../../../lib/wording/capital.ts'
 import style from './plan.module.css'
 
 interface Props {
@@ -26,7 +27,12 @@ export function Question({ questions, knowledge, onAnswer }: Props) {
       {question.tell !== '' && <p>{question.tell}</p>}
       <p className="soft small">{[question.why, settleWords(question)].filter(Boolean).join(' ')}</p>
       {words.length > 0 ? (
-        <ChooseAnswer key={question.fact} words={words} several={fields[field].kind === 'choices'} onAnswer={answer} />
+        <ChooseAnswer
+          key={question.fact}
+          words={words}
+          several={fields[field].kind === 'choices'}
+          onAnswer={answer}
+        />
       ) : (
         <TypeAnswer key={question.fact} label={question.asks} onAnswer={answer} />
       )}
@@ -46,7 +52,10 @@ export function Question({ questions, knowledge, onAnswer }: Props) {
 function splitFact(fact: string): { readonly part: string | null; readonly field: FieldName | null } {
   const at = fact.lastIndexOf('.')
   const field = fact.slice(at + 1)
-  return { part: at < 0 ? null : fact.slice(0, at), field: Object.hasOwn(fields, field) ? (field as FieldName) : null }
+  return {
+    part: at < 0 ? null : fact.slice(0, at),
+    field: Object.hasOwn(fields, field) ? (field as FieldName) : null,
+  }
 }
 
 interface ChooseProps {
@@ -57,7 +66,8 @@ interface ChooseProps {
 
 function ChooseAnswer({ words, several, onAnswer }: ChooseProps) {
   const [chosen, choose] = useState<readonly string[]>([])
-  const toggle = (id: string) => choose(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id])
+  const toggle = (id: string) =>
+    choose(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id])
   return (
     <div className={style.answers}>
       {words.map((word) => (
@@ -73,7 +83,12 @@ function ChooseAnswer({ words, several, onAnswer }: ChooseProps) {
         </button>
       ))}
       {several && (
-        <button className="button first" type="button" disabled={chosen.length === 0} onClick={() => onAnswer(chosen.join('; '))}>
+        <button
+          className="button first"
+          type="button"
+          disabled={chosen.length === 0}
+          onClick={() => onAnswer(chosen.join('; '))}
+        >
           That is what I see
         </button>
       )}
@@ -81,7 +96,13 @@ function ChooseAnswer({ words, several, onAnswer }: ChooseProps) {
   )
 }
 
-function TypeAnswer({ label, onAnswer }: { readonly label: string; readonly onAnswer: (text: string) => void }) {
+function TypeAnswer({
+  label,
+  onAnswer,
+}: {
+  readonly label: string
+  readonly onAnswer: (text: string) => void
+}) {
   const [text, type] = useState('')
   return (
     <form
@@ -97,8 +118,4 @@ function TypeAnswer({ label, onAnswer }: { readonly label: string; readonly onAn
       <button className="button first">Keep</button>
     </form>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -28,7 +28,9 @@ export const RowPlan = memo(function RowPlan({ planned, withAbove }: Props) {
         )}
         <span className={style.keep}>{keepWords(plan.storage)}</span>
       </div>
-      <div className={style.next}>{stop === undefined ? plan.steps[0]?.text : <strong>{stop.text}</strong>}</div>
+      <div className={style.next}>
+        {stop === undefined ? plan.steps[0]?.text : <strong>{stop.text}</strong>}
+      </div>
     </div>
   )
 })

@@ -2,14 +2,31 @@ import type { FieldName } from '../../../lib/record/fields.ts'
 import { move, tab, type Size, type Spot } from './move.ts'
 import { nextPart, nextRow } from './next-row.ts'
 import { pasteBlock, type Block as PastedBlock } from './paste.ts'
-import { insert, isBlank, redo, remove, step, undo, write, type Edit, type Rows, type Sheet } from './sheet.ts'
+import {
+  insert,
+  isBlank,
+  redo,
+  remove,
+  step,
+  undo,
+  write,
+  type Edit,
+  type Rows,
+  type Sheet,
+} from './sheet.ts'
 import { fieldAt, gridState, liveRows, selected, spotsOf, textAt, type GridState } from './state.ts'
 
 /** What a person does to the grid. New row ids come with the action, for a step must give the same twice. */
 export type Act =
   | { readonly do: 'load'; readonly sheet: Sheet }
   | { readonly do: 'columns'; readonly columns: readonly FieldName[] }
-  | { readonly do: 'move'; readonly key: string; readonly control: boolean; readonly extend: boolean; readonly page: number }
+  | {
+      readonly do: 'move'
+      readonly key: string
+      readonly control: boolean
+      readonly extend: boolean
+      readonly page: number
+    }
   | { readonly do: 'go'; readonly spot: Spot; readonly extend: boolean }
   | { readonly do: 'tab'; readonly back: boolean }
   | { readonly do: 'enter'; readonly newId: string }
@@ -29,16 +46,27 @@ export type Act =
 
 export function act(before: GridState, action: Act): GridState {
   // Whatever is done next, what is being typed is first kept, except where the action is about the typing itself.
-  const typing = action.do === 'type' || action.do === 'cancel' || action.do === 'edit' || action.do === 'load'
+  const typing =
+    action.do === 'type' || action.do === 'cancel' || action.do === 'edit' || action.do === 'load'
   const state = typing ? before : commit(before)
   const { sheet } = state
   switch (action.do) {
     case 'load':
       return { ...gridState([], state.columns), sheet: action.sheet }
     case 'columns':
-      return { ...state, columns: action.columns, spot: { ...state.spot, column: 0 }, corner: null, runFrom: 0 }
+      return {
+        ...state,
+        columns: action.columns,
+        spot: { ...state.spot, column: 0 },
+        corner: null,
+        runFrom: 0,
+      }
     case 'move':
-      return moved(state, move(state.spot, action.key, action.control, sizeOf(state, action.page)), action.extend)
+      return moved(
+        state,
+        move(state.spot, action.key, action.control, sizeOf(state, action.page)),
+        action.extend,
+      )
     case 'go':
       return moved(state, action.spot, action.extend)
     case 'tab': {
@@ -56,7 +84,13 @@ export function act(before: GridState, action: Act): GridState {
     case 'cancel':
       return { ...state, editing: null, corner: null }
     case 'clear':
-      return changed(state, write(sheet.rows, blockEdits(state, () => '')))
+      return changed(
+        state,
+        write(
+          sheet.rows,
+          blockEdits(state, () => ''),
+        ),
+      )
     case 'fill-down':
       return filledDown(state)
     case 'paste':
@@ -129,7 +163,11 @@ function rowsRemoved(state: GridState): GridState {
 }
 
 function blockEdits(state: GridState, text: (spot: Spot) => string): readonly Edit[] {
-  return spotsOf(selected(state)).map((spot) => ({ row: spot.row, field: fieldAt(state, spot.column), text: text(spot) }))
+  return spotsOf(selected(state)).map((spot) => ({
+    row: spot.row,
+    field: fieldAt(state, spot.column),
+    text: text(spot),
+  }))
 }
 
 /** A block takes its own first row; a single cell takes the one above it. */
@@ -137,7 +175,13 @@ function filledDown(state: GridState): GridState {
   const { top, bottom } = selected(state)
   const from = top === bottom ? top - 1 : top
   if (from < 0) return state
-  return changed(state, write(state.sheet.rows, blockEdits(state, ({ column }) => textAt(state, { row: from, column }))))
+  return changed(
+    state,
+    write(
+      state.sheet.rows,
+      blockEdits(state, ({ column }) => textAt(state, { row: from, column })),
+    ),
+  )
 }
 
 function pasted(state: GridState, block: PastedBlock, newIds: readonly string[]): Rows {
@@ -159,4 +203,3 @@ function answered(state: GridState, rowId: string, field: FieldName, text: strin
   const row = state.sheet.rows.findIndex(({ id }) => id === rowId)
   return row < 0 ? state : changed(state, write(state.sheet.rows, [{ row, field, text }]))
 }
-

@@ -21,7 +21,9 @@ export function keyAct(key: Key, state: GridState, newId: () => string, page: nu
     case 'Tab':
       return { do: 'tab', back: key.shift }
     case 'Enter':
-      return key.shift ? { do: 'move', key: 'ArrowUp', control: false, extend: false, page } : { do: 'enter', newId: newId() }
+      return key.shift
+        ? { do: 'move', key: 'ArrowUp', control: false, extend: false, page }
+        : { do: 'enter', newId: newId() }
     case 'F2':
       return { do: 'edit', text: textAt(state), typed: false }
     case 'Delete':
@@ -63,7 +65,9 @@ export function editingKeyActs(key: Key, state: GridState, newId: () => string):
       return [{ do: 'move', key: key.key, control: false, extend: false, page: 1 }]
     case 'ArrowLeft':
     case 'ArrowRight':
-      return state.editing?.typed === true ? [{ do: 'move', key: key.key, control: false, extend: false, page: 1 }] : []
+      return state.editing?.typed === true
+        ? [{ do: 'move', key: key.key, control: false, extend: false, page: 1 }]
+        : []
     default:
       return []
   }

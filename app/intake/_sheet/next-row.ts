@@ -3,7 +3,15 @@ import type { Cells, SheetRow } from './sheet.ts'
 
 /** What a bag has in common is typed once: it goes on to the next row. */
 const carried = [
-  'site_code', 'context', 'recorded_by', 'recorded_on', 'lifted_on', 'burial', 'state_now', 'packed_in', 'stored_rh_percent',
+  'site_code',
+  'context',
+  'recorded_by',
+  'recorded_on',
+  'lifted_on',
+  'burial',
+  'state_now',
+  'packed_in',
+  'stored_rh_percent',
 ] as const satisfies readonly FieldName[]
 
 /** The number after this one: `TW-0412` → `TW-0413`, `SF9` → `SF10`; null where it ends in no number. */
@@ -28,6 +36,8 @@ export function nextRow(above: SheetRow | undefined, id: string): SheetRow {
 /** Another part of the same find: number and what identifies the record, nothing else. */
 export function nextPart(above: SheetRow, id: string): SheetRow {
   const same = ['site_code', 'find_number', 'recorded_on'] as const
-  const cells: Cells = Object.fromEntries(same.flatMap((field) => (above.cells[field] === undefined ? [] : [[field, above.cells[field]]])))
+  const cells: Cells = Object.fromEntries(
+    same.flatMap((field) => (above.cells[field] === undefined ? [] : [[field, above.cells[field]]])),
+  )
   return { id, cells }
 }

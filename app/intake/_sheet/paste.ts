@@ -51,7 +51,11 @@ export function placeBlock(
     return { fields: heading, headed: true, rows: cells.slice(1) }
   }
   const width = Math.max(...cells.map((row) => row.length))
-  return { fields: Array.from({ length: width }, (_, column) => columns[at + column] ?? null), headed: false, rows: cells }
+  return {
+    fields: Array.from({ length: width }, (_, column) => columns[at + column] ?? null),
+    headed: false,
+    rows: cells,
+  }
 }
 
 /** Puts the block over the rows from `spot` down, adding rows where it is longer than the sheet. */

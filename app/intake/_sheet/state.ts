@@ -21,7 +21,14 @@ export interface Editing {
 }
 
 export function gridState(rows: Rows, columns: readonly FieldName[]): GridState {
-  return { sheet: emptySheet(rows), columns, spot: { row: 0, column: 0 }, corner: null, runFrom: 0, editing: null }
+  return {
+    sheet: emptySheet(rows),
+    columns,
+    spot: { row: 0, column: 0 },
+    corner: null,
+    runFrom: 0,
+    editing: null,
+  }
 }
 
 export function fieldAt(state: GridState, column = state.spot.column): FieldName {
@@ -35,7 +42,9 @@ export function textAt(state: GridState, spot = state.spot): string {
 /** The rows as they would stand if typing stopped now: what is planned while one types. */
 export function liveRows(state: GridState): Rows {
   const { editing, sheet, spot } = state
-  return editing === null ? sheet.rows : write(sheet.rows, [{ row: spot.row, field: fieldAt(state), text: editing.text.trim() }])
+  return editing === null
+    ? sheet.rows
+    : write(sheet.rows, [{ row: spot.row, field: fieldAt(state), text: editing.text.trim() }])
 }
 
 export interface Block {

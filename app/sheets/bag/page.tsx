@@ -20,10 +20,24 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
   const sheet = bagSheet(bag, services.knowledge)
   return (
     <>
-      <SheetHead name="Bag sheet" project={project} today={services.today()} finds={bag.length} total={total} />
+      <SheetHead
+        name="Bag sheet"
+        project={project}
+        today={services.today()}
+        finds={bag.length}
+        total={total}
+      />
       <ChooseFinds words={words} />
-      {bag.length === 0 && <p>Say which finds the bag holds: by context, by box, or from a find’s own page.</p>}
-      <StopsLine stops={sheet.now.stops.map(({ caution, finds }) => ({ about: findsWords(finds), text: caution.text, who: caution.who }))} />
+      {bag.length === 0 && (
+        <p>Say which finds the bag holds: by context, by box, or from a find’s own page.</p>
+      )}
+      <StopsLine
+        stops={sheet.now.stops.map(({ caution, finds }) => ({
+          about: findsWords(finds),
+          text: caution.text,
+          who: caution.who,
+        }))}
+      />
       {bag.length > 0 && (
         <>
           {sheet.contexts.length > 0 && <p>{`Context ${sheet.contexts.join(', ')}`}</p>}
@@ -38,7 +52,7 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
             ))}
           </dl>
           <div className="scroll" tabIndex={0} role="region" aria-label="Finds of the bag">
-            <table>
+            <table className="broad">
               <thead>
                 <tr>
                   <th scope="col">Find</th>
@@ -67,7 +81,9 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
               {sheet.steps.map(({ text, by, finds }) => (
                 <li key={text}>
                   <strong>{text}</strong> {`(${by})`}
-                  <p className="small">{finds.length === sheet.lines.length ? 'Every find' : finds.join(', ')}</p>
+                  <p className="small">
+                    {finds.length === sheet.lines.length ? 'Every find' : finds.join(', ')}
+                  </p>
                 </li>
               ))}
             </ol>
@@ -76,7 +92,11 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
             <h2 id="labels">Labels</h2>
             <ul className={paper.labels}>
               {sheet.labels.map((label) => (
-                <LabelCard key={`${label.site} ${label.find}`} label={label} invented={project?.invented === true} />
+                <LabelCard
+                  key={`${label.site} ${label.find}`}
+                  label={label}
+                  invented={project?.invented === true}
+                />
               ))}
             </ul>
           </section>

@@ -22,7 +22,13 @@ export default async function HandOverPage({ searchParams }: { readonly searchPa
   const person = await personHere()
   return (
     <>
-      <SheetHead name={`Hand-over to the ${to}`} project={project} today={services.today()} finds={bag.length} total={total} />
+      <SheetHead
+        name={`Hand-over to the ${to}`}
+        project={project}
+        today={services.today()}
+        finds={bag.length}
+        total={total}
+      />
       <ChooseFinds words={words}>
         {words['finds'] !== undefined && <input type="hidden" name="finds" value={words['finds']} />}
         <div className="field">
@@ -34,12 +40,14 @@ export default async function HandOverPage({ searchParams }: { readonly searchPa
           </select>
         </div>
       </ChooseFinds>
-      {bag.length === 0 && <p>Say which finds are handed over: by context, by box, or from a find’s own page.</p>}
+      {bag.length === 0 && (
+        <p>Say which finds are handed over: by context, by box, or from a find’s own page.</p>
+      )}
       <StopsLine stops={sheet.stops.map(({ find, text, who }) => ({ about: find, text, who }))} />
       {bag.length > 0 && (
         <>
           <div className="scroll" tabIndex={0} role="region" aria-label="What is handed over">
-            <table>
+            <table className="broad">
               <thead>
                 <tr>
                   <th scope="col">Find</th>

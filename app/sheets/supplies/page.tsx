@@ -17,14 +17,22 @@ export default async function SuppliesPage({ searchParams }: { readonly searchPa
   const { project, bag, total } = await chosenFinds(words)
   return (
     <>
-      <SheetHead name="Supplies list" project={project} today={services.today()} finds={bag.length} total={total} />
+      <SheetHead
+        name="Supplies list"
+        project={project}
+        today={services.today()}
+        finds={bag.length}
+        total={total}
+      />
       <ChooseFinds words={words} />
-      {bag.length === 0 && <p>Say which finds are to be packed: by context, by box, or by any word of the record.</p>}
+      {bag.length === 0 && (
+        <p>Say which finds are to be packed: by context, by box, or by any word of the record.</p>
+      )}
       {bag.length > 0 && (
         <>
           <p className="measure">
-            Counted from the packing that is planned. How many boxes, how much gel and how much foam depend on sizes that are not
-            all recorded: where it says “at least”, add what your boxes need.
+            Counted from the packing that is planned. How many boxes, how much gel and how much foam depend on
+            sizes that are not all recorded: where it says “at least”, add what your boxes need.
           </p>
           <table>
             <thead>

@@ -6,6 +6,7 @@ import { KnownMark } from '../../_marks/known-mark.tsx'
 import { knowledgeHere } from '../../_server/services.ts'
 import { Source } from '../../_statement/reasons.tsx'
 import { Back } from '../back.tsx'
+import { capital } from '../../../lib/wording/capital.ts'
 
 export const metadata: Metadata = { title: 'Figures' }
 
@@ -17,13 +18,16 @@ export default async function Figures() {
       <header className="head">
         <Back to="/sources" name="Sources" />
         <h1>Figures</h1>
-        <p className="lead">Published numbers, each with its unit, what it is valid for, its place in a work and how it is known.</p>
+        <p className="lead">
+          Published numbers, each with its unit, what it is valid for, its place in a work and how it is
+          known.
+        </p>
       </header>
       {[...groups].map(([quantity, figures]) => (
         <section key={quantity} className="section" aria-labelledby={`of-${quantity}`}>
           <h2 id={`of-${quantity}`}>{capital(quantity.replaceAll('-', ' '))}</h2>
           <div className="scroll" tabIndex={0} role="region" aria-labelledby={`of-${quantity}`}>
-            <table>
+            <table className="broad">
               <thead>
                 <tr>
                   <th scope="col">Figure</th>
@@ -56,8 +60,4 @@ export default async function Figures() {
       ))}
     </>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -14,7 +14,10 @@ export default async function Methods() {
       <header className="head">
         <Back to="/sources" name="Sources" />
         <h1>Methods</h1>
-        <p className="lead">What each analysis can answer, what it cannot, and what it asks of the find. Looking comes before sampling.</p>
+        <p className="lead">
+          What each analysis can answer, what it cannot, and what it asks of the find. Looking comes before
+          sampling.
+        </p>
       </header>
       {methods.map((method) => (
         <section key={method.id} id={method.id} className="section" aria-labelledby={`${method.id}-name`}>

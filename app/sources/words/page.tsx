@@ -11,7 +11,9 @@ export default async function Words() {
       <header className="head">
         <Back to="/sources" name="Sources" />
         <h1>Words of the record</h1>
-        <p className="lead">What each word means and how to tell it. What is seen is recorded; what it means is decided later.</p>
+        <p className="lead">
+          What each word means and how to tell it. What is seen is recorded; what it means is decided later.
+        </p>
       </header>
       {Object.values(vocabulary.fields).map((field) => (
         <section key={field.id} id={field.id} className="section" aria-labelledby={`${field.id}-name`}>

@@ -9,13 +9,17 @@ export const metadata: Metadata = { title: 'Works' }
 
 export default async function Works() {
   const knowledge = await knowledgeHere()
-  const works = Object.values(knowledge.works).toSorted((a, b) => longCitation(a).localeCompare(longCitation(b), 'en'))
+  const works = Object.values(knowledge.works).toSorted((a, b) =>
+    longCitation(a).localeCompare(longCitation(b), 'en'),
+  )
   return (
     <>
       <header className="head">
         <Back to="/sources" name="Sources" />
         <h1>Works</h1>
-        <p className="lead">What was read, what was quoted by others, and what is remembered and waits to be looked up.</p>
+        <p className="lead">
+          What was read, what was quoted by others, and what is remembered and waits to be looked up.
+        </p>
       </header>
       <ul className="plain-list stack measure">
         {works.map((work) => (

@@ -78,7 +78,17 @@ describe('blocks', () => {
     expect(column(after, 'material')).toEqual(['t', 't', ''])
   })
   test('Control+D fills a block from its first row', () => {
-    const after = press(three, 'ArrowRight', 'ArrowRight', 't', 'Enter', 'ArrowUp', 'Shift+ArrowDown', 'Shift+ArrowDown', 'Control+d')
+    const after = press(
+      three,
+      'ArrowRight',
+      'ArrowRight',
+      't',
+      'Enter',
+      'ArrowUp',
+      'Shift+ArrowDown',
+      'Shift+ArrowDown',
+      'Control+d',
+    )
     expect(column(after, 'material')).toEqual(['t', 't', 't'])
   })
   test('Delete clears a block, and one undo brings it back', () => {

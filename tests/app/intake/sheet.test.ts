@@ -41,7 +41,12 @@ describe('the next row', () => {
   test('counts on and carries what the bag has in common', () => {
     expect(nextRow(rows[0], 'n').cells).toEqual({ find_number: 'TW-0413', context: '1021' })
   })
-  test.each([['TW-0999', 'TW-1000'], ['SF9', 'SF10'], ['7', '8'], ['A-1b', null]])('%s → %s', (number, next) => {
+  test.each([
+    ['TW-0999', 'TW-1000'],
+    ['SF9', 'SF10'],
+    ['7', '8'],
+    ['A-1b', null],
+  ])('%s → %s', (number, next) => {
     expect(nextNumber(number)).toBe(next)
   })
 })
@@ -62,16 +67,37 @@ describe('moving', () => {
 
 describe('pasting', () => {
   test('reads quoted cells with breaks and doubled quotes', () => {
-    expect(readBlock('a\t"two\nlines"\r\nc\t"say ""so"""\n')).toEqual([['a', 'two\nlines'], ['c', 'say "so"']])
+    expect(readBlock('a\t"two\nlines"\r\nc\t"say ""so"""\n')).toEqual([
+      ['a', 'two\nlines'],
+      ['c', 'say "so"'],
+    ])
   })
   test('by headings where the first line names fields', () => {
-    const block = placeBlock([['Find no', 'Material', 'Colour'], ['TW-1', 'iron', 'red']], 0, ['context'], (heading) =>
-      heading === 'Find no' ? 'find_number' : heading === 'Material' ? 'material' : null,
+    const block = placeBlock(
+      [
+        ['Find no', 'Material', 'Colour'],
+        ['TW-1', 'iron', 'red'],
+      ],
+      0,
+      ['context'],
+      (heading) => (heading === 'Find no' ? 'find_number' : heading === 'Material' ? 'material' : null),
     )
-    expect(block).toEqual({ fields: ['find_number', 'material', null], headed: true, rows: [['TW-1', 'iron', 'red']] })
+    expect(block).toEqual({
+      fields: ['find_number', 'material', null],
+      headed: true,
+      rows: [['TW-1', 'iron', 'red']],
+    })
   })
   test('by place otherwise, adding rows', () => {
-    const block = placeBlock([['x', 'iron'], ['y', 'tin']], 1, ['find_number', 'context', 'material'], () => null)
+    const block = placeBlock(
+      [
+        ['x', 'iron'],
+        ['y', 'tin'],
+      ],
+      1,
+      ['find_number', 'context', 'material'],
+      () => null,
+    )
     const after = pasteBlock(rows, { row: 1, column: 1 }, block, () => 'n')
     expect(after.map(({ cells }) => cells.material)).toEqual(['iron', 'iron', 'tin'])
     expect(after[2]?.cells.context).toBe('y')

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
 import { notFound } from 'next/navigation'
+import type { Knowledge } from '../../../../lib/knowledge/knowledge.ts'
 import { figureWords } from '../../../../lib/wording/figure.ts'
 import { knowledgeHere } from '../../../_server/services.ts'
 import { Back } from '../../back.tsx'
@@ -40,9 +41,7 @@ export default async function ContestedMatter(props: Props) {
                 {side.figures.map((id, at) => (
                   <span key={id}>
                     {at > 0 && ', '}
-                    <Link href={`/sources/figures/${id}`}>
-                      {knowledge.figures[id] === undefined ? id : figureWords(knowledge.figures[id], knowledge)}
-                    </Link>
+                    <Link href={`/sources/figures/${id}`}>{figureOf(id, knowledge)}</Link>
                   </span>
                 ))}
               </p>
@@ -63,4 +62,9 @@ export default async function ContestedMatter(props: Props) {
       </section>
     </>
   )
+}
+
+function figureOf(id: string, knowledge: Knowledge): string {
+  const figure = knowledge.figures[id]
+  return figure === undefined ? id : `${figureWords(figure, knowledge)} (${figure.says})`
 }

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import Link from 'next/link'
 import { notFound } from 'next/navigation'
 import { absentWords, policyWords } from '../../../../lib/wording/rule.ts'
 import { fieldLabel } from '../../../../lib/wording/fact.ts'
@@ -6,6 +7,7 @@ import { knowledgeHere } from '../../../_server/services.ts'
 import { Back } from '../../back.tsx'
 import { Gaps } from './gaps.tsx'
 import { RuleRows } from './rule-rows.tsx'
+import { capital } from '../../../../lib/wording/capital.ts'
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>
@@ -34,14 +36,20 @@ export default async function DecisionSheet(props: Props) {
         </p>
       </header>
       <div className="scroll" tabIndex={0} role="region" aria-label="Review table">
-        <table>
-          <caption>Review table: a rule holds where all its cells do. The order of rules means nothing.</caption>
+        <table className="broad">
+          <caption>
+            Review table: a rule holds where all its cells do. The order of rules means nothing.
+          </caption>
           <thead>
             <tr>
               <th scope="col">Rule</th>
               {decision.facts.map((fact) => (
                 <th key={fact} scope="col">
-                  {fieldLabel(fact, knowledge)}
+                  {knowledge.decisions.some((other) => other.id === fact) ? (
+                    <Link href={`/sources/decisions/${fact}`}>{capital(fieldLabel(fact, knowledge))}</Link>
+                  ) : (
+                    fieldLabel(fact, knowledge)
+                  )}
                 </th>
               ))}
               <th scope="col">Gives</th>

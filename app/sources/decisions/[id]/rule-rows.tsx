@@ -39,7 +39,9 @@ export function RuleRows({ rule, decision, knowledge }: Props) {
             {rule.text !== '' && <p>{rule.text}</p>}
             <p className="soft">{rule.because}</p>
             {rule.caution !== null && <p>{rule.caution}</p>}
-            {rule.overrides.length > 0 && <p className="small">{`Silences: ${rule.overrides.map((id) => titleOf(id, decision)).join('; ')}`}</p>}
+            {rule.overrides.length > 0 && (
+              <p className="small">{`Silences: ${rule.overrides.map((id) => titleOf(id, decision)).join('; ')}`}</p>
+            )}
             {rule.figures.length > 0 && (
               <p className="small">
                 {'Figures: '}

@@ -39,7 +39,10 @@ export default async function FigurePage(props: Props) {
         entries={[
           ['As printed', figure.asPrinted],
           ['Valid for', figure.validFor],
-          ['Source', <Source key="source" source={{ ...figure.source, known: figure.known }} knowledge={knowledge} />],
+          [
+            'Source',
+            <Source key="source" source={{ ...figure.source, known: figure.known }} knowledge={knowledge} />,
+          ],
           ['Known', <KnownMark key="known" known={figure.known} />],
           ['', knownWords[figure.known].means],
           ['Certainty', certaintyWords[figure.certainty]],

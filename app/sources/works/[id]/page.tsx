@@ -70,8 +70,19 @@ export default async function WorkPage(props: Props) {
 }
 
 function whereToFind(work: Work) {
-  const doi = work.doi === undefined ? [] : [['DOI', <a key="doi" href={`https://doi.org/${work.doi}`} rel="noreferrer">{work.doi}</a>] as const]
-  const address = work.address === undefined ? [] : [['Address', <Address key="address" address={work.address} />] as const]
+  const doi =
+    work.doi === undefined
+      ? []
+      : [
+          [
+            'DOI',
+            <a key="doi" href={`https://doi.org/${work.doi}`} rel="noreferrer">
+              {work.doi}
+            </a>,
+          ] as const,
+        ]
+  const address =
+    work.address === undefined ? [] : [['Address', <Address key="address" address={work.address} />] as const]
   return [...doi, ...address]
 }
 

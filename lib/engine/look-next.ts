@@ -1,8 +1,9 @@
-import type { FieldWords, Knowledge } from '../knowledge/knowledge.ts'
+import type { FieldWords, Fills, Knowledge } from '../knowledge/knowledge.ts'
 import { fields, type FieldName } from '../record/fields.ts'
 import { stated, type Fact, type RecordFacts } from '../record/fact.ts'
 import type { LookNext, Plan } from './plan.ts'
-import { indexesOf, reasonAgain, type Reasoning } from './reasoning.ts'
+import { reasonAgain, touchedBy, type Reasoning, type Reconsidered } from './reasoning.ts'
+import type { RuleIndex } from './rule-index.ts'
 import type { Spoken } from './statement.ts'
 import { humidityOf, keepOf, saidOf, takenOf } from './storage.ts'
 
@@ -18,17 +19,55 @@ interface Pressing {
   readonly objections: ReadonlySet<string>
 }
 
+const axes = {
+  band: ['storage.rh', 'storage.keep'],
+  keep: ['storage.keep'],
+  urgency: ['urgency'],
+  stops: ['cautions'],
+  objections: ['objections'],
+} as const satisfies Record<keyof Pressing, readonly Fills[]>
+
 const ids = (said: readonly Spoken[]) => new Set(said.map(({ id }) => id))
 
+const look: { readonly [Axis in keyof Pressing]: (reasoning: Reasoning) => Pressing[Axis] } = {
+  band: (reasoning) => {
+    const { band } = humidityOf(reasoning)
+    return band === null || keepOf(reasoning) === 'wet' ? null : [band.min, band.max]
+  },
+  keep: keepOf,
+  urgency: (reasoning) => takenOf(reasoning, 'urgency').rank,
+  stops: (reasoning) => ids(saidOf(reasoning, 'cautions').filter(({ rule }) => rule.level === 'stop')),
+  objections: (reasoning) => ids(saidOf(reasoning, 'objections')),
+}
+
 function pressing(reasoning: Reasoning): Pressing {
-  const { band } = humidityOf(reasoning)
-  const keep = keepOf(reasoning)
+  const { band, keep, urgency, stops, objections } = look
   return {
-    band: band === null || keep === 'wet' ? null : [band.min, band.max],
-    keep,
-    urgency: takenOf(reasoning, 'urgency').rank,
-    stops: ids(saidOf(reasoning, 'cautions').filter(({ rule }) => rule.level === 'stop')),
-    objections: ids(saidOf(reasoning, 'objections')),
+    band: band(reasoning),
+    keep: keep(reasoning),
+    urgency: urgency(reasoning),
+    stops: stops(reasoning),
+    objections: objections(reasoning),
+  }
+}
+
+/** Whether a decision that came out differently can show on an axis; for stops, only one that can say stop. */
+function shows(axis: keyof Pressing, { decision }: RuleIndex): boolean {
+  if (decision.fills === null || !(axes[axis] as readonly Fills[]).includes(decision.fills)) return false
+  return axis !== 'stops' || decision.rules.some(({ level }) => level === 'stop')
+}
+
+/** What presses now, looked at anew only on the axes that moved decisions show on. */
+function pressingAgain(before: Pressing, { reasoning, moved }: Reconsidered): Pressing {
+  const indexes = [...moved].flatMap((id) => reasoning.conclusions.get(id)?.index ?? [])
+  const now = <Axis extends keyof Pressing>(axis: Axis): Pressing[Axis] =>
+    indexes.some((index) => shows(axis, index)) ? look[axis](reasoning) : before[axis]
+  return {
+    band: now('band'),
+    keep: now('keep'),
+    urgency: now('urgency'),
+    stops: now('stops'),
+    objections: now('objections'),
   }
 }
 
@@ -51,36 +90,47 @@ function moved(from: Pressing, to: Pressing): Readonly<Record<keyof typeof weigh
   }
 }
 
-/** Answers to one fact that no rule tells apart need trying once. */
-function answersThatMatter(
-  fact: string,
-  domain: readonly string[],
-  knowledge: Knowledge,
-): ReadonlyMap<string, number> {
-  const index = indexesOf(knowledge).flatMap(({ facts }) => facts.filter((one) => one.fact === fact))
+/** How one fact is tried: the decisions between it and what presses, and the answers they tell apart. */
+interface Trial {
+  readonly indexes: readonly RuleIndex[]
+  /** Each answer with how many of the domain it stands for; none where no answer can press. */
+  readonly answers: ReadonlyMap<string, number>
+}
+
+/** Of the decisions a fact can move, those that press or are read on the way to one that does. */
+function onTheWay(touched: readonly RuleIndex[]): readonly RuleIndex[] {
+  const wanted = new Set<string>()
+  const kept = touched.toReversed().filter((index) => {
+    const presses = (Object.keys(axes) as (keyof Pressing)[]).some((axis) => shows(axis, index))
+    if (!presses && !wanted.has(index.decision.id)) return false
+    for (const fact of index.decision.facts) wanted.add(fact)
+    return true
+  })
+  return kept.reverse()
+}
+
+function trialOf(words: FieldWords, knowledge: Knowledge): Trial {
+  const indexes = onTheWay(touchedBy(words.id, knowledge))
+  const readers = indexes.flatMap(({ facts }) => facts.filter(({ fact }) => fact === words.id))
   const classes = new Map<string, { answer: string; size: number }>()
-  for (const answer of domain) {
-    const key = index.map((one) => `${one.anyOf.get(answer) ?? ''}|${one.noneOf.get(answer) ?? ''}`).join(' ')
+  for (const { id: answer } of indexes.length === 0 ? [] : words.values) {
+    const key = readers
+      .map((one) => `${one.anyOf.get(answer) ?? ''}|${one.noneOf.get(answer) ?? ''}`)
+      .join(' ')
     const known = classes.get(key)
     classes.set(key, { answer: known?.answer ?? answer, size: (known?.size ?? 0) + 1 })
   }
-  return new Map([...classes.values()].map(({ answer, size }) => [answer, size]))
+  return { indexes, answers: new Map([...classes.values()].map(({ answer, size }) => [answer, size])) }
 }
 
-const tried = new WeakMap<Knowledge, Map<string, ReadonlyMap<string, number>>>()
+const trials = new WeakMap<Knowledge, Map<string, Trial>>()
 
-function answersFor(words: FieldWords, knowledge: Knowledge): ReadonlyMap<string, number> {
-  const known = tried.get(knowledge) ?? new Map<string, ReadonlyMap<string, number>>()
-  tried.set(knowledge, known)
-  const cached = known.get(words.id)
-  if (cached) return cached
-  const fresh = answersThatMatter(
-    words.id,
-    words.values.map(({ id }) => id),
-    knowledge,
-  )
-  known.set(words.id, fresh)
-  return fresh
+function trialFor(words: FieldWords, knowledge: Knowledge): Trial {
+  const known = trials.get(knowledge) ?? new Map<string, Trial>()
+  trials.set(knowledge, known)
+  const trial = known.get(words.id) ?? trialOf(words, knowledge)
+  known.set(words.id, trial)
+  return trial
 }
 
 function withFact(facts: RecordFacts, part: number | null, id: string, fact: Fact): RecordFacts {
@@ -97,9 +147,8 @@ interface Question {
 }
 
 function openQuestions(reasoning: Reasoning, knowledge: Knowledge): readonly Question[] {
-  const read = new Set(indexesOf(knowledge).flatMap(({ decision }) => decision.facts))
   return Object.values(knowledge.vocabulary.fields)
-    .filter((words) => words.lookable && read.has(words.id) && words.values.length > 0)
+    .filter((words) => words.lookable && trialFor(words, knowledge).answers.size > 0)
     .flatMap((words): Question[] => {
       const level = fields[words.id as FieldName]?.level
       if (level === 'find') return reasoning.facts.find[words.id] ? [] : [{ part: null, words }]
@@ -122,18 +171,18 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
   const before = pressing(reasoning)
   const scored = openQuestions(reasoning, knowledge).map(({ part, words }) => {
     const takesMany = fields[words.id as FieldName]?.kind === 'choices'
-    const answers = [...answersFor(words, knowledge)]
-    const trials = [
-      ...answers.map(([answer, size]) => ({ fact: stated(answer), weight: size })),
+    const { indexes, answers } = trialFor(words, knowledge)
+    const tries = [
+      ...[...answers].map(([answer, size]) => ({ fact: stated(answer), weight: size })),
       // A person who looks mostly finds none of the signs asked for.
       ...(takesMany ? [{ fact: stated(), weight: words.values.length }] : []),
     ]
-    const total = trials.reduce((sum, { weight }) => sum + weight, 0)
+    const total = tries.reduce((sum, { weight }) => sum + weight, 0)
     const settles = new Set<string>()
     let score = 0
-    for (const { fact, weight } of trials) {
+    for (const { fact, weight } of tries) {
       const facts = withFact(reasoning.facts, part, words.id, fact)
-      const after = pressing(reasonAgain(reasoning, facts, words.id, knowledge))
+      const after = pressingAgain(before, reasonAgain(reasoning, facts, words.id, indexes, knowledge))
       for (const [axis, change] of Object.entries(moved(before, after)) as [keyof typeof weights, number][]) {
         if (change === 0) continue
         settles.add(names[axis])

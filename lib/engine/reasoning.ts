@@ -40,9 +40,25 @@ interface Sides {
 
 interface Indexed {
   readonly indexes: readonly RuleIndex[]
+  /** For each fact, the decisions that read it or read an answer of one that does, in dependency order. */
+  readonly touchedBy: ReadonlyMap<string, readonly RuleIndex[]>
   /** Decisions that later ones read. */
   readonly read: ReadonlySet<string>
   readonly filling: Reasoning['filling']
+}
+
+function touches(indexes: readonly RuleIndex[]): Indexed['touchedBy'] {
+  const touched = new Map<string, RuleIndex[]>()
+  for (const fact of new Set(indexes.flatMap(({ decision }) => decision.facts))) {
+    const moved = new Set([fact])
+    const reached = indexes.filter(({ decision }) => {
+      if (!decision.facts.some((read) => moved.has(read))) return false
+      moved.add(decision.id)
+      return true
+    })
+    touched.set(fact, reached)
+  }
+  return touched
 }
 
 const built = new WeakMap<Knowledge, Indexed>()
@@ -54,10 +70,15 @@ function indexed(knowledge: Knowledge): Indexed {
   const filling = new Map<Fills, string[]>()
   for (const { fills, id } of knowledge.decisions)
     if (fills) filling.set(fills, [...(filling.get(fills) ?? []), id])
-  const fresh = { indexes: knowledge.decisions.map(indexRules), read, filling }
+  const indexes = knowledge.decisions.map(indexRules)
+  const fresh = { indexes, read, filling, touchedBy: touches(indexes) }
   built.set(knowledge, fresh)
   return fresh
 }
+
+/** The decisions a fact can move, directly or through others, in dependency order. */
+export const touchedBy = (fact: string, knowledge: Knowledge): readonly RuleIndex[] =>
+  indexed(knowledge).touchedBy.get(fact) ?? []
 
 /** The decisions' indexes in dependency order, built once for each knowledge. */
 export const indexesOf = (knowledge: Knowledge): readonly RuleIndex[] => indexed(knowledge).indexes
@@ -133,10 +154,10 @@ function ofFind({ facts, conclusions, overParts: seen }: Memory, side: keyof Sid
   }
 }
 
-function newReasoning(facts: RecordFacts, filling: Reasoning['filling']) {
+function newReasoning(facts: RecordFacts, filling: Reasoning['filling'], known?: Reasoning['conclusions']) {
   const memory = {
     facts,
-    conclusions: new Map<string, Conclusion>(),
+    conclusions: new Map<string, Conclusion>(known),
     overParts: new Map<string, Fact | undefined>(),
     filling,
   }
@@ -199,25 +220,30 @@ const sameConclusion = (a: Conclusion, b: Conclusion) =>
   a.components.every((decided, part) => sameDecided(decided, b.components[part]!)) &&
   (a.find === null || b.find === null ? a.find === b.find : sameDecided(a.find, b.find))
 
-/** Decides again only what reads `changed`, and what reads an answer that came out differently. */
+export interface Reconsidered {
+  readonly reasoning: Reasoning
+  /** The decisions that came out differently. */
+  readonly moved: ReadonlySet<string>
+}
+
+/** Decides again only what reads `changed`, and what reads an answer that came out differently, among `indexes`. */
 export function reasonAgain(
   before: Reasoning,
   facts: RecordFacts,
   changed: string,
+  indexes: readonly RuleIndex[],
   knowledge: Knowledge,
-): Reasoning {
+): Reconsidered {
   const { read, filling } = indexed(knowledge)
-  const reasoning = newReasoning(facts, filling)
-  const { conclusions } = reasoning
+  const reasoning = newReasoning(facts, filling, before.conclusions)
   const moved = new Set([changed])
-  for (const [id, conclusion] of before.conclusions) {
-    if (!conclusion.index.decision.facts.some((fact) => moved.has(fact))) {
-      conclusions.set(id, conclusion)
-      continue
-    }
-    const again = conclude(conclusion.index, reasoning, read.has(id))
-    conclusions.set(id, again)
-    if (!sameConclusion(conclusion, again)) moved.add(id)
+  for (const index of indexes) {
+    const { id } = index.decision
+    if (!index.decision.facts.some((fact) => moved.has(fact))) continue
+    const again = conclude(index, reasoning, read.has(id))
+    if (sameConclusion(before.conclusions.get(id)!, again)) continue
+    reasoning.conclusions.set(id, again)
+    moved.add(id)
   }
-  return reasoning
+  return { reasoning, moved }
 }

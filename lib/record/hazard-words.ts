@@ -50,7 +50,8 @@ function hazardsOfItem(item: string, inHazardField: boolean): readonly string[] 
   if (ids.includes(key)) return [key]
   if (!inHazardField && key.length < shortest) return []
   const inside: string[] = key.match(anywhere) ?? []
-  if (inHazardField) inside.push(...ids.filter((id) => key.split('-').includes(id)))
+  // Where hazards are asked for, a lost semicolon or hyphen hides none.
+  if (inHazardField) inside.push(...ids.filter((id) => key.replaceAll('-', '').includes(id.replaceAll('-', ''))))
   if (inside.length > 0) return inside
   return slipsOf(key, inHazardField ? ids : compound)
 }

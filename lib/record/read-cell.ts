@@ -28,6 +28,8 @@ export interface CellRead {
 }
 
 const sheetError = /^#(?:REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|FIELD!|BLOCKED!|UNKNOWN!|GETTING_DATA)$|^#{3,}$/i
+/** Of these, `unknown` tells nothing that an empty cell does not. */
+const untold: readonly string[] = ['date', 'tests', 'treatments']
 const blankWord = /^(?:[-–—]+|n\/?a|n\.a\.|nil|null)$/i
 
 const flaw = (code: ProblemCode, found: string, suggestion?: string | null): CellProblem => ({
@@ -149,8 +151,7 @@ function number(field: FieldName, text: string, names: Names): CellRead {
   return { value: read.value, problems: read.asWritten ? [] : [flaw('number-read', text, String(read.value))] }
 }
 
-function date(field: FieldName, text: string, order: DayOrder, names: Names): CellRead {
-  if (readChoice(field, text, names).ok) return refused(text, 'blank-word')
+function date(text: string, order: DayOrder): CellRead {
   const read = readDate(text, order)
   if (!read.ok) return refused(text, read.code, read.suggestion)
   return { value: read.date, problems: read.asWritten ? [] : [flaw('date-read', text, read.date)] }
@@ -172,6 +173,7 @@ export function readCell(field: FieldName, cell: GivenCell, names: Names, order:
     if (sheetError.test(text)) return refused(text, 'spreadsheet-error')
     if (cell.formula && kind !== 'text') return refused(text, 'formula')
     if (kind !== 'text' && kind !== 'texts' && blankWord.test(text)) return refused(text, 'blank-word')
+    if (untold.includes(kind) && readChoice(field, text, names).ok) return refused(text, 'blank-word')
   }
   switch (kind) {
     case 'text':
@@ -188,7 +190,7 @@ export function readCell(field: FieldName, cell: GivenCell, names: Names, order:
     case 'whole':
       return number(field, text, names)
     case 'date':
-      return date(field, text, order, names)
+      return date(text, order)
     case 'tests':
       return tests(items)
     case 'treatments':

@@ -30,12 +30,12 @@ function sampleRows(lines: readonly string[], delimiter: Delimiter): readonly (r
 const known = (row: readonly string[], names: FieldNames) =>
   new Set(row.map((cell) => fieldOfHeading(cell, names)).filter((field): field is FieldName => field !== null))
 
-/** The row that is most of all made of headings; one with a find number beats any without. */
+/** The row that is most of all made of headings; the find number weighs more than others, but not more than all of them. */
 export function findHeadings(rows: readonly (readonly string[])[], names: FieldNames): { readonly at: number; readonly score: number } {
   let best = { at: -1, score: 0 }
   for (const [at, row] of rows.slice(0, searched).entries()) {
     const fields = known(row, names)
-    const score = fields.size + (fields.has('find_number') ? 100 : 0)
+    const score = fields.size + (fields.has('find_number') ? 2 : 0)
     if (score > best.score) best = { at, score }
   }
   return best

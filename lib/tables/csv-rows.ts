@@ -25,14 +25,24 @@ const strict = (shape: Shape) => ({ delimiter: shape.delimiter, relax_column_cou
 const stretch = 1000
 const longestCell = 30
 
-/** A find hidden in a cell of several lines: one of them alone is as wide as the table and begins a find. */
-export function swallows(lines: readonly string[], shape: Shape): boolean {
+/**
+ * Whether lines that stand inside of one cell hide a find: one of them is as wide as the table, begins a find and has no
+ * quote of its own.
+ */
+export function hidesFind(inside: readonly string[], shape: Shape): boolean {
   if (shape.width < 3 || shape.findAt === -1) return false
-  return lines.slice(1).some((line) => {
+  return inside.some((line) => {
+    if (line.includes('"')) return false
     const cells = line.split(shape.delimiter)
     const number = cells[shape.findAt]?.trim() ?? ''
     return cells.length === shape.width && /\d/.test(number) && !/\s/.test(number)
   })
+}
+
+/** The lines of a row of several that belong to a cell as a whole; the last one does where the row ends with its quote. */
+function insideLines(lines: readonly string[]): readonly string[] {
+  const last = lines.at(-1)!
+  return [...lines.slice(1, -1), ...(last.endsWith('"') ? [last.slice(0, -1)] : [])]
 }
 
 interface StrictRows {
@@ -50,7 +60,7 @@ function strictRows(lines: readonly string[], from: number, shape: Shape): Stric
   let broken = false
   const take = (record: readonly string[], lineCount: number) => {
     if (broken) return
-    if (from + lineCount - next > 1 && swallows(lines.slice(next, from + lineCount), shape)) broken = true
+    if (from + lineCount - next > 1 && hidesFind(insideLines(lines.slice(next, from + lineCount)), shape)) broken = true
     else {
       rows.push(record)
       next = from + lineCount
@@ -80,7 +90,7 @@ function mended(lines: readonly string[], at: number, shape: Shape): { cells: re
     try {
       const first = (parse(text, relaxed) as unknown as Parsed[])[0]
       if (!first || first.info.lines > longest) continue
-      const fits = first.info.lines === 1 || (first.record.length === shape.width && !swallows(window.slice(0, first.info.lines), shape))
+      const fits = first.info.lines === 1 || (first.record.length === shape.width && !hidesFind(insideLines(window.slice(0, first.info.lines)), shape))
       if (fits) return { cells: first.record, lines: Math.max(1, first.info.lines), closed: true }
     } catch {
       continue

@@ -11,7 +11,7 @@ import type { ConditionRecord } from '../record/record.ts'
 import type { TextWord } from '../record/text-words.ts'
 import { dialectOf, type Delimiter, type Dialect } from './csv-dialect.ts'
 import { csvRow } from './csv-read.ts'
-import { swallows } from './csv-rows.ts'
+import { hidesFind } from './csv-rows.ts'
 import { encodingOf, type Encoding } from './decode.ts'
 import { givenRow, isBlank } from './given-rows.ts'
 import { matchHeadings, type Columns } from './headers.ts'
@@ -93,6 +93,12 @@ async function* filledRows(open: OpenFile, encoding: Encoding, dialect: Dialect)
   }
 }
 
+/** Lines that stand wholly within a cell; its last one does where the row ends with it. */
+function insideLines(cell: string, endsRow: boolean): readonly string[] {
+  if (!cell.includes('\n')) return []
+  return cell.split('\n').slice(1, endsRow ? undefined : -1)
+}
+
 const headingRow = (dialect: Dialect) => dialect.headingAt + 1
 
 async function survey(open: OpenFile, encoding: Encoding, names: Names, words: readonly TextWord[]): Promise<CsvSurvey | null> {
@@ -111,7 +117,7 @@ async function survey(open: OpenFile, encoding: Encoding, names: Names, words: r
   for await (const row of filledRows(open, encoding, dialect)) {
     if (row.row < headingRow(dialect)) problems.push(problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()))
     if (row.row <= headingRow(dialect)) continue
-    if (row.cells.some((cell) => cell.includes('\n') && swallows(cell.split('\n'), shape))) return null
+    if (row.cells.some((cell, at) => hidesFind(insideLines(cell, at === row.cells.length - 1), shape))) return null
     rows++
     const given = givenRow(row, columns.columns)
     for (const [field, seen] of dates) {

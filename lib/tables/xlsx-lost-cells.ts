@@ -24,7 +24,7 @@ export function lostCells(xml: string): readonly LostCell[] {
   for (const [, tag = '', inside = ''] of xml.matchAll(/<c(\s[^>]*?[^/]|)>(.*?)<\/c>/gs)) {
     const value = /<v[^>]*>([^<]*)<\/v>/.exec(inside)?.[1] ?? ''
     const formula = /<f[^>]*>([^<]*)<\/f>/.exec(inside)?.[1]
-    const text = attribute(tag, 't') === 'e' ? value : formula !== undefined && value === '' ? `=${plain(formula)}` : ''
+    const text = attribute(tag, 't') === 'e' ? value : formula !== undefined && value === '' ? `=${plain(formula).replace(/^=/, '')}` : ''
     const at = place(attribute(tag, 'r') ?? '')
     if (text !== '' && at) lost.push({ ...at, text })
   }

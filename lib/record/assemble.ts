@@ -23,7 +23,12 @@ const partFields = (Object.keys(fields) as FieldName[]).filter((name) => fields[
 const printed = (value: FieldValue): string => (Array.isArray(value) ? JSON.stringify(value) : String(value))
 
 /** A list gathers what every row says; of a single value the first stands, and a later other one is a contradiction. */
-function mergeField(field: FieldName, rows: readonly RowRead[], into: Loose, unread: Record<string, string>): readonly Problem[] {
+function mergeField(
+  field: FieldName,
+  rows: readonly RowRead[],
+  into: Loose,
+  unread: Record<string, string>,
+): readonly Problem[] {
   const kept: string[] = rows.flatMap((row) => splitList(row.unread.get(field) ?? ''))
   const problems: Problem[] = []
   let value: FieldValue | undefined
@@ -54,14 +59,20 @@ function mergeExtra(rows: readonly RowRead[]): Record<string, unknown> {
   for (const row of rows) {
     for (const [key, value] of [...Object.entries(row.extra), ...Object.entries(row.loose)]) {
       let name = key
-      for (let count = 2; extra.has(name) && JSON.stringify(extra.get(name)) !== JSON.stringify(value); count++) name = `${key} (${count})`
+      for (
+        let count = 2;
+        extra.has(name) && JSON.stringify(extra.get(name)) !== JSON.stringify(value);
+        count++
+      )
+        name = `${key} (${count})`
       extra.set(name, value)
     }
   }
   return Object.fromEntries(extra)
 }
 
-const bag = (name: string, entries: Readonly<Record<string, unknown>>): Loose => (Object.keys(entries).length === 0 ? {} : { [name]: entries })
+const bag = (name: string, entries: Readonly<Record<string, unknown>>): Loose =>
+  Object.keys(entries).length === 0 ? {} : { [name]: entries }
 
 function materialOf(part: PartRead, row: RowRead): { material: string; problems: readonly Problem[] } {
   const said = part.values.get('material')
@@ -71,7 +82,10 @@ function materialOf(part: PartRead, row: RowRead): { material: string; problems:
   return { material: 'metal-unidentified', problems: why === null ? [] : [problem(why, where, '')] }
 }
 
-function componentOf({ name, part, row, renamedFrom }: NamedPart): { component: Component; problems: readonly Problem[] } {
+function componentOf({ name, part, row, renamedFrom }: NamedPart): {
+  component: Component
+  problems: readonly Problem[]
+} {
   const { material, problems } = materialOf(part, row)
   const component: Loose = {}
   for (const field of partFields) {
@@ -79,7 +93,10 @@ function componentOf({ name, part, row, renamedFrom }: NamedPart): { component: 
     if (value !== undefined) component[field] = value
   }
   Object.assign(component, bag('extra', part.extra), bag('unread', Object.fromEntries(part.unread)))
-  const renamed = renamedFrom === undefined ? [] : [problem('component-renamed', whereOf(row, 'component'), renamedFrom, name)]
+  const renamed =
+    renamedFrom === undefined
+      ? []
+      : [problem('component-renamed', whereOf(row, 'component'), renamedFrom, name)]
   return { component: component as unknown as Component, problems: [...renamed, ...problems] }
 }
 
@@ -87,14 +104,26 @@ export function assemble(rows: readonly RowRead[]): Assembled {
   const firstRow = rows[0]!.row
   const { parts, repeated } = nameParts(rows)
   if (parts.length === 0) {
-    return { firstRow, record: null, rows, problems: rows.map((row) => problem('no-component', whereOf(row), row.findNumber ?? '')) }
+    return {
+      firstRow,
+      record: null,
+      rows,
+      problems: rows.map((row) => problem('no-component', whereOf(row), row.findNumber ?? '')),
+    }
   }
   const record: Loose = {}
   const unread: Record<string, string> = {}
-  const given = findFields.filter((field) => rows.some((row) => row.values.has(field) || row.unread.has(field)))
+  const given = findFields.filter((field) =>
+    rows.some((row) => row.values.has(field) || row.unread.has(field)),
+  )
   const contradictions = given.flatMap((field) => mergeField(field, rows, record, unread))
   const read = parts.map(componentOf)
-  const settled = settleTests(record['tests'] as readonly string[] | undefined, parts, read.map((one) => one.component), rows)
+  const settled = settleTests(
+    record['tests'] as readonly string[] | undefined,
+    parts,
+    read.map((one) => one.component),
+    rows,
+  )
   if (settled.tests) record['tests'] = settled.tests
   record['components'] = read.map((one) => one.component)
   Object.assign(record, bag('extra', mergeExtra(rows)), bag('unread', unread))
@@ -104,7 +133,9 @@ export function assemble(rows: readonly RowRead[]): Assembled {
     rows,
     problems: [
       ...contradictions,
-      ...repeated.map((row) => problem('repeated-row', whereOf(row, 'component'), String(row.part!.values.get('component')))),
+      ...repeated.map((row) =>
+        problem('repeated-row', whereOf(row, 'component'), String(row.part!.values.get('component'))),
+      ),
       ...read.flatMap((one) => one.problems),
       ...settled.problems,
     ],

@@ -14,7 +14,9 @@ export function choiceFact(values: readonly string[], partlyUnread: boolean): Fa
 }
 
 const componentChoices = Object.entries(fields).flatMap(([name, field]) =>
-  field.level === 'component' && (field.kind === 'choice' || field.kind === 'choices') ? [{ name, many: field.kind === 'choices' }] : [],
+  field.level === 'component' && (field.kind === 'choice' || field.kind === 'choices')
+    ? [{ name, many: field.kind === 'choices' }]
+    : [],
 )
 
 const testFact: Readonly<Record<Test['name'], string>> = {
@@ -36,7 +38,8 @@ export function testsOf(record: ConditionRecord): readonly Test[] {
   })
 }
 
-const resultsOf = (test: Test): readonly string[] => (Array.isArray(test.result) ? test.result : [String(test.result)])
+const resultsOf = (test: Test): readonly string[] =>
+  Array.isArray(test.result) ? test.result : [String(test.result)]
 
 /** What was not printed on a radiograph may still be there, but not a second kind of core. */
 function openRadiograph(has: readonly string[]): readonly string[] {
@@ -61,7 +64,11 @@ function testResult(name: Test['name'], tests: readonly Test[]): Fact {
 }
 
 const metalLeft = ['solid', 'partial', 'none']
-const coreOnRadiograph: Readonly<Record<string, string>> = { 'core-solid': 'solid', 'core-partial': 'partial', 'no-core': 'none' }
+const coreOnRadiograph: Readonly<Record<string, string>> = {
+  'core-solid': 'solid',
+  'core-partial': 'partial',
+  'no-core': 'none',
+}
 
 /** How much metal is left: as stated, else as the radiograph shows; where they disagree, the most that either says. */
 function coreFact(field: string | undefined, radiographed: Fact | undefined): Fact | undefined {
@@ -76,7 +83,9 @@ function coreFact(field: string | undefined, radiographed: Fact | undefined): Fa
 function share(record: ConditionRecord, tests: readonly Test[]): ReadonlyMap<string | null, readonly Test[]> {
   const names = record.components.map((component) => component.component)
   const only = names.length === 1 ? names[0]! : null
-  return Map.groupBy(tests, (test) => (test.part === null ? only : names.includes(test.part) ? test.part : null))
+  return Map.groupBy(tests, (test) =>
+    test.part === null ? only : names.includes(test.part) ? test.part : null,
+  )
 }
 
 function factsOfTests(tests: readonly Test[], nobodys: readonly Test[]): Record<string, Fact> {
@@ -84,13 +93,23 @@ function factsOfTests(tests: readonly Test[], nobodys: readonly Test[]): Record<
   // Nobody can say which part it was done on: for each it is as open as if it had not been done, but it is on record.
   for (const [name, group] of Map.groupBy(nobodys, (test) => test.name)) {
     if (group[0]!.kind === 'number') continue
-    facts[testFact[name]] = { has: [], may: 'any', said: 'stated', from: group.map((test) => `${test.written} (part not known)`).join('; ') }
+    facts[testFact[name]] = {
+      has: [],
+      may: 'any',
+      said: 'stated',
+      from: group.map((test) => `${test.written} (part not known)`).join('; '),
+    }
   }
-  for (const [name, group] of Map.groupBy(tests, (test) => test.name)) facts[testFact[name]] = testResult(name, group)
+  for (const [name, group] of Map.groupBy(tests, (test) => test.name))
+    facts[testFact[name]] = testResult(name, group)
   return facts
 }
 
-function factsOfComponent(component: Component, tests: readonly Test[], nobodys: readonly Test[]): Record<string, Fact> {
+function factsOfComponent(
+  component: Component,
+  tests: readonly Test[],
+  nobodys: readonly Test[],
+): Record<string, Fact> {
   const facts: Record<string, Fact> = {}
   const loose = component as unknown as Loose
   for (const { name, many } of componentChoices) {
@@ -105,7 +124,9 @@ function factsOfComponent(component: Component, tests: readonly Test[], nobodys:
   return facts
 }
 
-export function componentFacts(record: ConditionRecord): readonly { readonly name: string; readonly facts: Record<string, Fact> }[] {
+export function componentFacts(
+  record: ConditionRecord,
+): readonly { readonly name: string; readonly facts: Record<string, Fact> }[] {
   const shared = share(record, testsOf(record))
   const nobodys = shared.get(null) ?? []
   return record.components.map((component) => ({

@@ -7,7 +7,8 @@ import { cleanText } from './clean-text.ts'
 const mark = 'json:'
 
 export function writeExtra(value: unknown): string {
-  if (typeof value === 'string' && value !== '' && cleanText(value) === value && !value.startsWith(mark)) return value
+  if (typeof value === 'string' && value !== '' && cleanText(value) === value && !value.startsWith(mark))
+    return value
   return `${mark}${JSON.stringify(value)}`
 }
 

@@ -10,7 +10,12 @@ import { wordList, wordsIn, type TextWord } from './text-words.ts'
 
 type Loose = Readonly<Record<string, unknown>>
 
-const derived = (has: readonly string[], may: Fact['may'], from: string): Fact => ({ has, may, said: 'derived', from })
+const derived = (has: readonly string[], may: Fact['may'], from: string): Fact => ({
+  has,
+  may,
+  said: 'derived',
+  from,
+})
 
 /** Every choice and number of the find under its own name. A text of a field that was not understood stays absent. */
 function ownFacts(record: ConditionRecord): Record<string, Fact> {
@@ -46,7 +51,11 @@ function joined(fact: Fact | undefined, more: readonly string[], from: string): 
 }
 
 /** Hazards ticked, and those that any words of the record name, whichever field they stand in. */
-function hazards(record: ConditionRecord, ticked: Fact | undefined, words: readonly TextWord[]): Fact | undefined {
+function hazards(
+  record: ConditionRecord,
+  ticked: Fact | undefined,
+  words: readonly TextWord[],
+): Fact | undefined {
   const found: { hazard: string; from: string }[] = []
   for (const { field, text } of freeTexts(record)) {
     for (const { hazard, word } of hazardsIn(text, words, field === 'hazards_noticed')) {
@@ -54,16 +63,27 @@ function hazards(record: ConditionRecord, ticked: Fact | undefined, words: reado
     }
   }
   const from = [...new Set(found.map((one) => one.from))].join('; ')
-  return joined(ticked, found.map((one) => one.hazard), from)
+  return joined(
+    ticked,
+    found.map((one) => one.hazard),
+    from,
+  )
 }
 
 const kinds: readonly string[] = objectKind
 
 /** The kind as stated; words of another list, or of the free `object`, are looked up. Several kinds: any of them may hold. */
-function kindOf(record: ConditionRecord, own: Fact | undefined, words: readonly TextWord[]): Fact | undefined {
+function kindOf(
+  record: ConditionRecord,
+  own: Fact | undefined,
+  words: readonly TextWord[],
+): Fact | undefined {
   const said = record.object_kind
   if (said === 'unknown' || (said !== undefined && kinds.includes(said))) return own
-  for (const [field, text] of [['object_kind', said], ['object', record.object]] as const) {
+  for (const [field, text] of [
+    ['object_kind', said],
+    ['object', record.object],
+  ] as const) {
     if (text === undefined) continue
     const hits = wordsIn(text, wordList(words)).filter((hit) => hit.meaning.objectKind !== undefined)
     const found = [...new Set(hits.map((hit) => hit.meaning.objectKind!))]
@@ -93,7 +113,8 @@ function timeFacts(record: ConditionRecord, asOf: IsoDate): Record<string, Fact>
     days('needed_within_days', daysBetween(asOf, record.needed_by), `needed_by: ${record.needed_by}`)
   }
   const coats = (record.treatments ?? []).flatMap((treatment) => {
-    const on = treatment.what === 'waxed' || treatment.what === 'lacquered' ? earliest(treatment.on ?? '') : null
+    const on =
+      treatment.what === 'waxed' || treatment.what === 'lacquered' ? earliest(treatment.on ?? '') : null
     return on === null || on > asOf ? [] : [{ on, what: `${treatment.what}@${treatment.on}` }]
   })
   const latest = coats.toSorted((a, b) => (a.on < b.on ? 1 : -1))[0]
@@ -105,18 +126,26 @@ const done: readonly string[] = doneAlready
 
 function bulk(quantity: ConditionRecord['quantity']): Fact {
   if (quantity === 'unknown') return couldNotTell
-  return quantity === undefined ? derived(['no'], [], 'quantity: 1 unless said') : { ...stated(quantity > 1 ? 'yes' : 'no'), from: `quantity: ${quantity}` }
+  return quantity === undefined
+    ? derived(['no'], [], 'quantity: 1 unless said')
+    : { ...stated(quantity > 1 ? 'yes' : 'no'), from: `quantity: ${quantity}` }
 }
 
 /** What a condition record states, as the engine reads it on the day `asOf`. */
 export function factsOf(record: ConditionRecord, words: readonly TextWord[], asOf: IsoDate): RecordFacts {
   const own = ownFacts(record)
-  const treated = (record.treatments ?? []).map((treatment) => treatment.what).filter((what) => done.includes(what))
+  const treated = (record.treatments ?? [])
+    .map((treatment) => treatment.what)
+    .filter((what) => done.includes(what))
   const more = {
     hazards_noticed: hazards(record, own['hazards_noticed'], words),
     done_already: joined(own['done_already'], treated, `treatments: ${treated.join(', ')}`),
     object_kind: kindOf(record, own['object_kind'], words),
-    parts: { ...stated(record.components.length > 1 ? 'several' : 'one'), said: 'derived' as const, from: 'components' },
+    parts: {
+      ...stated(record.components.length > 1 ? 'several' : 'one'),
+      said: 'derived' as const,
+      from: 'components',
+    },
     bulk: bulk(record.quantity),
   }
   const find: Record<string, Fact> = { ...own, ...timeFacts(record, asOf) }

@@ -20,7 +20,9 @@ export function textsWithin(value: unknown): readonly string[] {
 function textsOf(holder: Readonly<Record<string, unknown>>): readonly FreeText[] {
   const named = freeFields.flatMap((field) => textsWithin(holder[field]).map((text) => ({ field, text })))
   const kept = [holder['extra'], holder['unread']].flatMap((bag) =>
-    Object.entries(bag ?? {}).flatMap(([field, value]) => textsWithin(value).map((text) => ({ field, text }))),
+    Object.entries(bag ?? {}).flatMap(([field, value]) =>
+      textsWithin(value).map((text) => ({ field, text })),
+    ),
   )
   return [...named, ...kept]
 }
@@ -34,6 +36,8 @@ export function freeTexts(record: ConditionRecord): readonly FreeText[] {
   return [
     ...textsOf(record as unknown as Readonly<Record<string, unknown>>),
     ...treatments,
-    ...record.components.flatMap((component) => textsOf(component as unknown as Readonly<Record<string, unknown>>)),
+    ...record.components.flatMap((component) =>
+      textsOf(component as unknown as Readonly<Record<string, unknown>>),
+    ),
   ]
 }

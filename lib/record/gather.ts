@@ -13,7 +13,8 @@ const occasionOf = (row: RowRead): Occasion => ({
 })
 
 const keyOf = ({ site, day }: Occasion) => JSON.stringify([site, day])
-const fits = (part: Occasion, whole: Occasion) => (part.site === '' || part.site === whole.site) && (part.day === '' || part.day === whole.day)
+const fits = (part: Occasion, whole: Occasion) =>
+  (part.site === '' || part.site === whole.site) && (part.day === '' || part.day === whole.day)
 
 /**
  * Rows of one find number, parted by site and day. A row that leaves one of them out belongs to the record it fits; where
@@ -23,7 +24,10 @@ export function byOccasion(rows: readonly RowRead[]): readonly (readonly RowRead
   const occasions = new Map(rows.map((row) => [keyOf(occasionOf(row)), occasionOf(row)]))
   if (occasions.size === 1) return [rows]
   const whole = [...occasions.values()].filter(
-    (one) => ![...occasions.values()].some((other) => other !== one && keyOf(other) !== keyOf(one) && fits(one, other)),
+    (one) =>
+      ![...occasions.values()].some(
+        (other) => other !== one && keyOf(other) !== keyOf(one) && fits(one, other),
+      ),
   )
   const groups = new Map<string, RowRead[]>(whole.map((one) => [keyOf(one), []]))
   const wholeRows = rows.map((row) => ({ row, key: keyOf(occasionOf(row)) }))
@@ -65,7 +69,8 @@ export function gathering(counts: ReadonlyMap<string, number>): Gathering {
         open.set(find, rows)
         if (rows.length < (counts.get(find) ?? 1)) return []
         open.delete(find)
-        for (const one of byOccasion(rows).map(assemble)) waiting.set(one.firstRow, [...(waiting.get(one.firstRow) ?? []), one])
+        for (const one of byOccasion(rows).map(assemble))
+          waiting.set(one.firstRow, [...(waiting.get(one.firstRow) ?? []), one])
       }
       // Finds stand in `open` in the order in which they began, so nothing before the first of them can still come.
       const end = Math.min(row.row + 1, open.values().next().value?.[0]?.row ?? Infinity)

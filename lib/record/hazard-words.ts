@@ -51,7 +51,8 @@ function hazardsOfItem(item: string, inHazardField: boolean): readonly string[] 
   if (!inHazardField && key.length < shortest) return []
   const inside: string[] = key.match(anywhere) ?? []
   // Where hazards are asked for, a lost semicolon or hyphen hides none.
-  if (inHazardField) inside.push(...ids.filter((id) => key.replaceAll('-', '').includes(id.replaceAll('-', ''))))
+  if (inHazardField)
+    inside.push(...ids.filter((id) => key.replaceAll('-', '').includes(id.replaceAll('-', ''))))
   if (inside.length > 0) return inside
   return slipsOf(key, inHazardField ? ids : compound)
 }
@@ -60,7 +61,11 @@ const remembered = new WeakMap<readonly TextWord[], Map<string, readonly HazardW
 const most = 20_000
 
 /** Every hazard that a text names: by id, by a slip of an id, or by a word of the list. */
-export function hazardsIn(text: string, words: readonly TextWord[], inHazardField = false): readonly HazardWord[] {
+export function hazardsIn(
+  text: string,
+  words: readonly TextWord[],
+  inHazardField = false,
+): readonly HazardWord[] {
   let memory = remembered.get(words)
   if (!memory || memory.size > most) remembered.set(words, (memory = new Map()))
   const key = `${inHazardField ? '!' : ' '}${text}`

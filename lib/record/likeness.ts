@@ -3,7 +3,10 @@ const plain = /^[ -~]*$/
 /** Case, accents and full-width forms folded away. */
 export function fold(text: string): string {
   if (plain.test(text)) return text.toLowerCase()
-  return text.normalize('NFKD').replace(/\p{M}+/gu, '').toLowerCase()
+  return text
+    .normalize('NFKD')
+    .replace(/\p{M}+/gu, '')
+    .toLowerCase()
 }
 
 /** What is left of a heading, id or label when spelling habits are taken away: `Stored RH (%)` → `stored-rh-percent`. */
@@ -25,7 +28,8 @@ export function slips(a: string, b: string, most: number): number {
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1]
       let least = Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (same ? 0 : 1))
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) least = Math.min(least, older[j - 2]! + 1)
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        least = Math.min(least, older[j - 2]! + 1)
       next.push(least)
     }
     if (Math.min(...next) > most) return most + 1
@@ -36,10 +40,14 @@ export function slips(a: string, b: string, most: number): number {
 }
 
 /** As many slips as a word of this length can bear and still be known again. */
-export const bearable = (word: string): number => (word.length < 4 ? 0 : word.length < 6 ? 1 : word.length < 12 ? 2 : 3)
+export const bearable = (word: string): number =>
+  word.length < 4 ? 0 : word.length < 6 ? 1 : word.length < 12 ? 2 : 3
 
 /** The likeliest of `names` that `key` was meant to be, or null. Equal slips: the one named first. */
-export function closest<Name extends { readonly key: string }>(key: string, names: readonly Name[]): Name | null {
+export function closest<Name extends { readonly key: string }>(
+  key: string,
+  names: readonly Name[],
+): Name | null {
   const most = bearable(key)
   let best: Name | null = null
   let least = most + 1

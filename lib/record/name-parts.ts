@@ -15,7 +15,11 @@ export interface NamedParts {
 }
 
 const told = (part: PartRead) =>
-  JSON.stringify([[...part.values].toSorted(), [...part.unread].toSorted(), Object.entries(part.extra).toSorted()])
+  JSON.stringify([
+    [...part.values].toSorted(),
+    [...part.unread].toSorted(),
+    Object.entries(part.extra).toSorted(),
+  ])
 
 /** `body-2`, `body-3` … : the first that is free. */
 function free(name: string, taken: ReadonlySet<string>): string {
@@ -29,7 +33,9 @@ function free(name: string, taken: ReadonlySet<string>): string {
  * a further one is counted.
  */
 export function nameParts(rows: readonly RowRead[]): NamedParts {
-  const given = rows.flatMap((row) => (row.part ? [{ row, part: row.part, name: row.part.values.get('component') }] : []))
+  const given = rows.flatMap((row) =>
+    row.part ? [{ row, part: row.part, name: row.part.values.get('component') }] : [],
+  )
   const reserved = new Set(given.flatMap(({ name }) => (typeof name === 'string' ? [name] : [])))
   const taken = new Map<string, PartRead>()
   const parts: NamedPart[] = []

@@ -27,7 +27,8 @@ export interface CellRead {
   readonly problems: readonly CellProblem[]
 }
 
-const sheetError = /^#(?:REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|FIELD!|BLOCKED!|UNKNOWN!|GETTING_DATA)$|^#{3,}$/i
+const sheetError =
+  /^#(?:REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|FIELD!|BLOCKED!|UNKNOWN!|GETTING_DATA)$|^#{3,}$/i
 /** Of these, `unknown` tells nothing that an empty cell does not. */
 const untold: readonly string[] = ['date', 'tests', 'treatments']
 const blankWord = /^(?:[-–—]+|n\/?a|n\.a\.|nil|null)$/i
@@ -49,14 +50,18 @@ function choice(field: FieldName, text: string, names: Names): CellRead {
   const read = readChoice(field, text, names)
   if (read.ok) return { value: read.id, problems: read.guessed ? [flaw('guessed-value', text, read.id)] : [] }
   const pieces = text.split(/;/.test(text) ? ';' : otherParting).map((piece) => piece.trim())
-  if (pieces.length > 1 && pieces.every((piece) => readChoice(field, piece, names).ok)) return refused(text, 'several-values')
+  if (pieces.length > 1 && pieces.every((piece) => readChoice(field, piece, names).ok))
+    return refused(text, 'several-values')
   return refused(text, field === 'material' ? 'unknown-material' : 'unknown-value', read.suggestion)
 }
 
 /** `washed, brushed` where `;` is the rule: taken apart when that makes at least one of the pieces known. */
 function otherwiseListed(field: FieldName, item: string, names: Names): readonly string[] | null {
   if (!otherParting.test(item)) return null
-  const pieces = item.split(otherParting).map((piece) => piece.trim()).filter((piece) => piece !== '')
+  const pieces = item
+    .split(otherParting)
+    .map((piece) => piece.trim())
+    .filter((piece) => piece !== '')
   return pieces.length > 1 && pieces.some((piece) => readChoice(field, piece, names).ok) ? pieces : null
 }
 
@@ -82,7 +87,11 @@ function choices(field: FieldName, items: readonly string[], names: Names): Cell
   return listed([...values], unread, problems)
 }
 
-function listed(value: readonly string[] | readonly Treatment[], unread: readonly string[], problems: readonly CellProblem[]): CellRead {
+function listed(
+  value: readonly string[] | readonly Treatment[],
+  unread: readonly string[],
+  problems: readonly CellProblem[],
+): CellRead {
   return {
     ...(value.length === 0 ? {} : { value }),
     ...(unread.length === 0 ? {} : { unread: joinList(unread) }),
@@ -128,7 +137,8 @@ function treatments(items: readonly string[]): CellRead {
       continue
     }
     read.push(treatment)
-    if (treatment.on !== undefined && !looseDate.test(treatment.on)) problems.push(flaw('not-a-date', treatment.on))
+    if (treatment.on !== undefined && !looseDate.test(treatment.on))
+      problems.push(flaw('not-a-date', treatment.on))
   }
   return listed(read, unread, problems)
 }
@@ -139,16 +149,23 @@ function openChoice(field: FieldName, text: string, names: Names): CellRead {
   if (read.ok) return { value: read.id, problems: read.guessed ? [flaw('guessed-value', text, read.id)] : [] }
   const entry = fields[field]
   const ids: readonly string[] = 'ids' in entry ? entry.ids : []
-  const near = closest(nameKey(text), ids.map((key) => ({ key })))
+  const near = closest(
+    nameKey(text),
+    ids.map((key) => ({ key })),
+  )
   return { value: text, problems: near ? [flaw('near-known-kind', text, near.key)] : [] }
 }
 
 function number(field: FieldName, text: string, names: Names): CellRead {
   const told = readChoice(field, text, names)
-  if (told.ok) return { value: 'unknown', problems: told.guessed ? [flaw('guessed-value', text, 'unknown')] : [] }
+  if (told.ok)
+    return { value: 'unknown', problems: told.guessed ? [flaw('guessed-value', text, 'unknown')] : [] }
   const read = readNumber(field, text)
   if (!read.ok) return refused(text, read.code, read.suggestion)
-  return { value: read.value, problems: read.asWritten ? [] : [flaw('number-read', text, String(read.value))] }
+  return {
+    value: read.value,
+    problems: read.asWritten ? [] : [flaw('number-read', text, String(read.value))],
+  }
 }
 
 function date(text: string, order: DayOrder): CellRead {
@@ -161,14 +178,20 @@ function date(text: string, order: DayOrder): CellRead {
 export function readCell(field: FieldName, cell: GivenCell, names: Names, order: DayOrder): CellRead {
   const kind = fields[field].kind
   const many = kind === 'choices' || kind === 'texts' || kind === 'tests' || kind === 'treatments'
-  const given = (typeof cell.value === 'string' ? [cell.value] : cell.value).map(cleanText).filter((text) => text !== '')
+  const given = (typeof cell.value === 'string' ? [cell.value] : cell.value)
+    .map(cleanText)
+    .filter((text) => text !== '')
   if (given.length === 0) return { problems: [] }
   const items = many && typeof cell.value === 'string' ? splitList(given[0]!) : given
   const text = items[0] ?? ''
   if (kind === 'text' && items.length > 1 && field !== 'find_number' && field !== 'component') {
-    return { value: items.join('; '), problems: [flaw('listed-otherwise', items.join(' | '), items.join('; '))] }
+    return {
+      value: items.join('; '),
+      problems: [flaw('listed-otherwise', items.join(' | '), items.join('; '))],
+    }
   }
-  if (!many && items.length > 1) return { unread: joinList([joinList(items)]), problems: [flaw('several-values', joinList(items))] }
+  if (!many && items.length > 1)
+    return { unread: joinList([joinList(items)]), problems: [flaw('several-values', joinList(items))] }
   if (items.length === 1) {
     if (sheetError.test(text)) return refused(text, 'spreadsheet-error')
     if (cell.formula && kind !== 'text') return refused(text, 'formula')

@@ -11,15 +11,19 @@ export type DateRead =
 const yearFirst = /^(\d{4})\s*[-./ ]\s*(\d{1,2})\s*[-./ ]\s*(\d{1,2})$/
 const yearLast = /^(\d{1,2})\s*[-./ ]\s*(\d{1,2})\s*[-./ ]\s*(\d{4})$/
 const withTime = /^(\d{4}-\d{2}-\d{2})[T ]\d{2}:\d{2}(?::\d{2}(?:\.\d+)?)?(?:Z|[+-]\d{2}:?\d{2})?$/
-const dayMonthName = /^(?:[a-z]{3,9},?\s+)?(\d{1,2})(?:st|nd|rd|th)?[\s./-]*(?:of\s+)?([a-z]{3,9})\.?[\s,./-]*(\d{4})$/
+const dayMonthName =
+  /^(?:[a-z]{3,9},?\s+)?(\d{1,2})(?:st|nd|rd|th)?[\s./-]*(?:of\s+)?([a-z]{3,9})\.?[\s,./-]*(\d{4})$/
 const monthNameDay = /^([a-z]{3,9})\.?[\s./-]*(\d{1,2})(?:st|nd|rd|th)?[\s,./-]+(\d{4})$/
-const months = 'january february march april may june july august september october november december'.split(' ')
+const months = 'january february march april may june july august september october november december'.split(
+  ' ',
+)
 
 function day(year: string, month: number | string, dayOfMonth: string): IsoDate | null {
   return isoDate(`${year}-${String(month).padStart(2, '0')}-${dayOfMonth.padStart(2, '0')}`)
 }
 
-const monthOf = (name: string) => months.findIndex((month) => month.startsWith(name) || (month === 'september' && name === 'sept')) + 1
+const monthOf = (name: string) =>
+  months.findIndex((month) => month.startsWith(name) || (month === 'september' && name === 'sept')) + 1
 
 /** What a column of dates says about its order: one day beyond twelve decides, unless another says the opposite. */
 export function dayOrderOf(texts: Iterable<string>): DayOrder {
@@ -40,7 +44,8 @@ function byNumbers(first: string, second: string, year: string, order: DayOrder)
   const only = asDayFirst === asMonthFirst || !asMonthFirst ? asDayFirst : !asDayFirst ? asMonthFirst : null
   if (only) return { ok: true, date: only, asWritten: false }
   if (!asDayFirst || !asMonthFirst) return { ok: false, code: 'not-a-date' }
-  if (order === 'undecided') return { ok: false, code: 'ambiguous-date', suggestion: `${asDayFirst} or ${asMonthFirst}` }
+  if (order === 'undecided')
+    return { ok: false, code: 'ambiguous-date', suggestion: `${asDayFirst} or ${asMonthFirst}` }
   return { ok: true, date: order === 'day-first' ? asDayFirst : asMonthFirst, asWritten: false }
 }
 
@@ -66,6 +71,8 @@ export function readDate(written: string, order: DayOrder): DateRead {
           : null
   if (date) return { ok: true, date, asWritten: timed !== null && /[T ]00:00/.test(written) }
   // Spreadsheets count days from the end of 1899; the number alone is not taken for a day.
-  const serial = /^[2-5]\d{4}$/.test(text) ? { suggestion: addDays('1899-12-30' as IsoDate, Number(text)) } : {}
+  const serial = /^[2-5]\d{4}$/.test(text)
+    ? { suggestion: addDays('1899-12-30' as IsoDate, Number(text)) }
+    : {}
   return { ok: false, code: 'not-a-date', ...serial }
 }

@@ -51,7 +51,11 @@ function treatmentText(value: unknown, keep: (key: string, value: unknown) => vo
 }
 
 /** A value as the text, or the list of texts, that a cell would hold; null and empty lists are absent. */
-function textOf(field: FieldName, value: unknown, keep: (key: string, value: unknown) => void): string | readonly string[] | null {
+function textOf(
+  field: FieldName,
+  value: unknown,
+  keep: (key: string, value: unknown) => void,
+): string | readonly string[] | null {
   if (value === null || value === undefined || value === '') return null
   if (Array.isArray(value)) {
     const items = value.flatMap((item, at) => {
@@ -65,7 +69,13 @@ function textOf(field: FieldName, value: unknown, keep: (key: string, value: unk
   return fields[field].kind === 'treatments' ? [treatmentText(value, keep, 0)] : JSON.stringify(value)
 }
 
-function sort(holder: Readonly<Record<string, unknown>>, level: 'find' | 'component', fieldOf: FieldOfKey, place: Place, into: Sorted): readonly Problem[] {
+function sort(
+  holder: Readonly<Record<string, unknown>>,
+  level: 'find' | 'component',
+  fieldOf: FieldOfKey,
+  place: Place,
+  into: Sorted,
+): readonly Problem[] {
   const problems: Problem[] = []
   const own = level === 'find' ? into.findExtra : into.partExtra
   for (const [key, value] of Object.entries(holder)) {
@@ -75,12 +85,20 @@ function sort(holder: Readonly<Record<string, unknown>>, level: 'find' | 'compon
     else if (key.startsWith(partColumn)) into.partExtra.set(key.slice(partColumn.length), value)
     else if (field === null || into.cells.has(field)) {
       own.set(key, value)
-      if (field !== null) problems.push(problem('duplicate-heading', { ...place, column: key, field }, key, field))
+      if (field !== null)
+        problems.push(problem('duplicate-heading', { ...place, column: key, field }, key, field))
     } else {
       const text = textOf(field, value, (extra, kept) => into.findExtra.set(extra, kept))
       if (text !== null) into.cells.set(field, { column: key, value: text })
-      if (typeof value === 'object' && value !== null && !Array.isArray(value) && fields[field].kind !== 'treatments') {
-        problems.push(problem('not-text', { ...place, column: key, field }, JSON.stringify(value).slice(0, 200)))
+      if (
+        typeof value === 'object' &&
+        value !== null &&
+        !Array.isArray(value) &&
+        fields[field].kind !== 'treatments'
+      ) {
+        problems.push(
+          problem('not-text', { ...place, column: key, field }, JSON.stringify(value).slice(0, 200)),
+        )
       }
     }
   }
@@ -99,7 +117,10 @@ export function givenOfJson(value: unknown, row: number, line: number, fieldOf: 
   const place = { row, line }
   const read = withComponents.safeParse(value)
   if (!read.success || Array.isArray(value)) {
-    return { rows: [], problems: [problem('not-an-object', place, JSON.stringify(value)?.slice(0, 200) ?? '')] }
+    return {
+      rows: [],
+      problems: [problem('not-an-object', place, JSON.stringify(value)?.slice(0, 200) ?? '')],
+    }
   }
   const find = empty()
   const problems = [...sort(read.data, 'find', fieldOf, place, find)]
@@ -112,7 +133,9 @@ export function givenOfJson(value: unknown, row: number, line: number, fieldOf: 
   const rows = (Array.isArray(components) ? components : [components]).flatMap((component, at) => {
     const part = object.safeParse(typeof component === 'string' ? { material: component } : component)
     if (!part.success) {
-      problems.push(problem('not-text', { ...place, column: 'components' }, JSON.stringify(component).slice(0, 200)))
+      problems.push(
+        problem('not-text', { ...place, column: 'components' }, JSON.stringify(component).slice(0, 200)),
+      )
       find.findExtra.set(`components ${at + 1}`, component)
       return []
     }

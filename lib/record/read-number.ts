@@ -10,7 +10,18 @@ export type NumberRead =
 const mass = { g: 1, gr: 1, gm: 1, gram: 1, grams: 1, gramme: 1, grammes: 1, kg: 1000, mg: 0.001 }
 const length = { mm: 1, cm: 10, m: 1000 }
 const days = { d: 1, day: 1, days: 1, week: 7, weeks: 7 }
-const count = { x: 1, pc: 1, pcs: 1, piece: 1, pieces: 1, bits: 1, frag: 1, frags: 1, fragment: 1, fragments: 1 }
+const count = {
+  x: 1,
+  pc: 1,
+  pcs: 1,
+  piece: 1,
+  pieces: 1,
+  bits: 1,
+  frag: 1,
+  frags: 1,
+  fragment: 1,
+  fragments: 1,
+}
 
 const units: Readonly<Partial<Record<FieldName, Readonly<Record<string, number>>>>> = {
   mass_g: mass,
@@ -41,7 +52,8 @@ function digits(text: string): readonly number[] {
   if (/^\d{1,3}(?:\.\d{3})+,\d+$/.test(joined)) return [Number(joined.replaceAll('.', '').replace(',', '.'))]
   if (/^\d{1,3}(?:,\d{3}){2,}$/.test(joined)) return [Number(joined.replaceAll(',', ''))]
   if (/^\d{1,3}(?:\.\d{3}){2,}$/.test(joined)) return [Number(joined.replaceAll('.', ''))]
-  if (/^[1-9]\d{0,2},\d{3}$/.test(joined)) return [Number(joined.replace(',', '')), Number(joined.replace(',', '.'))]
+  if (/^[1-9]\d{0,2},\d{3}$/.test(joined))
+    return [Number(joined.replace(',', '')), Number(joined.replace(',', '.'))]
   if (/^\d*,\d+$/.test(joined)) return [Number(joined.replace(',', '.'))]
   return []
 }
@@ -49,17 +61,25 @@ function digits(text: string): readonly number[] {
 /** The number and the unit written before or after it. */
 function cut(text: string): { sign: number; number: string; unit: string; rough: boolean } | null {
   const exact = text.replace(roughly, '')
-  const found = /^([a-z]{1,3}\s*(?=[\d+.-]))?([+\-−]?)\s*([\d.,](?:[\d.,'’\s]*[\d.])?)\s*([^\d]*)$/iu.exec(exact)
+  const found = /^([a-z]{1,3}\s*(?=[\d+.-]))?([+\-−]?)\s*([\d.,](?:[\d.,'’\s]*[\d.])?)\s*([^\d]*)$/iu.exec(
+    exact,
+  )
   if (!found) return null
   const [, before = '', sign = '', number = '', after = ''] = found
   if (before !== '' && after !== '') return null
-  const unit = `${before}${after}`.trim().toLowerCase().replace('º', '°').replace(/\.$/, '').replace(/\s+/g, ' ')
+  const unit = `${before}${after}`
+    .trim()
+    .toLowerCase()
+    .replace('º', '°')
+    .replace(/\.$/, '')
+    .replace(/\s+/g, ' ')
   return { sign: sign === '-' || sign === '−' ? -1 : 1, number, unit, rough: exact !== text }
 }
 
 function checked(field: FieldName, value: number, asWritten: boolean): NumberRead {
   const entry = fields[field]
-  if (entry.kind === 'whole' && !Number.isInteger(value)) return { ok: false, code: 'not-whole', suggestion: String(Math.round(value)) }
+  if (entry.kind === 'whole' && !Number.isInteger(value))
+    return { ok: false, code: 'not-whole', suggestion: String(Math.round(value)) }
   // A spreadsheet that shows 45 % holds 0.45.
   if (field === 'stored_rh_percent' && value > 0 && value < 1) {
     return { ok: false, code: 'ambiguous-number', suggestion: String(Number((value * 100).toPrecision(6))) }

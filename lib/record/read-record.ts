@@ -27,20 +27,30 @@ export const dateFields = (Object.keys(fields) as FieldName[]).filter((name) => 
 export function dayOrders(rows: Iterable<GivenRow>): ReadonlyMap<FieldName, DayOrder> {
   const texts = new Map(dateFields.map((field) => [field, new Set<string>()]))
   for (const row of rows) {
-    for (const [field, seen] of texts) for (const text of textsWithin(row.cells.get(field)?.value)) seen.add(text)
+    for (const [field, seen] of texts)
+      for (const text of textsWithin(row.cells.get(field)?.value)) seen.add(text)
   }
   return new Map([...texts].map(([field, seen]) => [field, dayOrderOf(seen)]))
 }
 
 /** The find number itself is missing: nothing can be planned for the row, but what it says of danger is heard. */
 export const withoutNumber = (row: RowRead): Problem =>
-  problem('no-find-number', { row: row.row, ...(row.line === undefined ? {} : { line: row.line }), field: 'find_number' }, '')
+  problem(
+    'no-find-number',
+    { row: row.row, ...(row.line === undefined ? {} : { line: row.line }), field: 'find_number' },
+    '',
+  )
 
-export function readRecords(rows: readonly GivenRow[], names: Names, words: readonly TextWord[]): RecordsRead {
+export function readRecords(
+  rows: readonly GivenRow[],
+  names: Names,
+  words: readonly TextWord[],
+): RecordsRead {
   const reading: Reading = { names, words, dayOrders: dayOrders(rows) }
   const read = rows.map((row) => readRow(row, reading))
   const counts = new Map<string, number>()
-  for (const { findNumber } of read) if (findNumber !== null) counts.set(findNumber, (counts.get(findNumber) ?? 0) + 1)
+  for (const { findNumber } of read)
+    if (findNumber !== null) counts.set(findNumber, (counts.get(findNumber) ?? 0) + 1)
   const gather = gathering(counts)
   const assembled: readonly Assembled[] = read.flatMap((row) => gather.add(row))
   const nameless = read.filter((row) => row.findNumber === null)

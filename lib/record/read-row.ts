@@ -81,7 +81,8 @@ export function readRow(given: GivenRow, reading: Reading): RowRead {
   const { words } = reading
   const hear = (texts: readonly string[], column: string, ticked: boolean) => {
     for (const text of words === null ? [] : texts) {
-      for (const hazard of hazardsIn(text, words!, ticked)) hazards.push({ row, ...line, find, ...hazard, column })
+      for (const hazard of hazardsIn(text, words!, ticked))
+        hazards.push({ row, ...line, find, ...hazard, column })
     }
   }
   const own = { values: new Map<FieldName, FieldValue>(), unread: new Map<FieldName, string>() }

@@ -10,7 +10,11 @@ export interface SettledTests {
   readonly problems: readonly Problem[]
 }
 
-const shows: Readonly<Record<string, string>> = { 'core-solid': 'solid', 'core-partial': 'partial', 'no-core': 'none' }
+const shows: Readonly<Record<string, string>> = {
+  'core-solid': 'solid',
+  'core-partial': 'partial',
+  'no-core': 'none',
+}
 
 /** The component a test names, in the component's own spelling. */
 function partNamed(part: string, names: readonly string[]): string | null {
@@ -36,15 +40,23 @@ export function settleTests(
     const { test } = read
     if (test.part === null) return [test]
     const part = partNamed(test.part, names)
-    if (part !== null) return [{ ...test, part, written: `${part}/${test.written.slice(test.part.length + 1)}` }]
-    const likely = closest(nameKey(test.part), names.map((name) => ({ key: nameKey(name), name })))
+    if (part !== null)
+      return [{ ...test, part, written: `${part}/${test.written.slice(test.part.length + 1)}` }]
+    const likely = closest(
+      nameKey(test.part),
+      names.map((name) => ({ key: nameKey(name), name })),
+    )
     problems.push(problem('no-such-part', from, test.written, likely?.name ?? names.join(' | ')))
     return [test]
   })
   for (const [index, component] of components.entries()) {
-    const own = settled.filter((test) => test.part === component.component || (test.part === null && components.length === 1))
+    const own = settled.filter(
+      (test) => test.part === component.component || (test.part === null && components.length === 1),
+    )
     for (const [name, group] of Map.groupBy(own, (test) => test.name)) {
-      const results = new Set(group.map((test) => String(name === 'radiograph' ? (shows[String(test.result)] ?? '') : test.result)))
+      const results = new Set(
+        group.map((test) => String(name === 'radiograph' ? (shows[String(test.result)] ?? '') : test.result)),
+      )
       results.delete('')
       results.delete('unknown')
       if (group[0]!.kind === 'choice' && results.size > 1) {
@@ -53,8 +65,10 @@ export function settleTests(
     }
     const core = component.core
     const shown = own.flatMap((test) => shows[String(test.result)] ?? [])
-    const other = core === undefined || core === 'unknown' ? undefined : shown.find((amount) => amount !== core)
-    if (other !== undefined) problems.push(problem('core-disagrees', whereOf(parts[index]!.row, 'core'), core!, other))
+    const other =
+      core === undefined || core === 'unknown' ? undefined : shown.find((amount) => amount !== core)
+    if (other !== undefined)
+      problems.push(problem('core-disagrees', whereOf(parts[index]!.row, 'core'), core!, other))
   }
   return { tests: [...new Set(settled.map((test) => test.written))], problems }
 }

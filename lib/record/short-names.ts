@@ -17,7 +17,14 @@ export const shortNames: ValueNames = {
     magnesium: ['Mg'],
     'nickel-alloy': ['Ni', 'nickel'],
     'white-metal': ['white metal alloy'],
-    'metal-unidentified': ['metal', 'unidentified metal', 'unknown metal', 'metal unknown', 'non-ferrous', 'nonferrous'],
+    'metal-unidentified': [
+      'metal',
+      'unidentified metal',
+      'unknown metal',
+      'metal unknown',
+      'non-ferrous',
+      'nonferrous',
+    ],
     'organic-unidentified': ['organic', 'unidentified organic', 'organics'],
     'mineral-preserved-organic': ['MPO', 'mineralised organic', 'mineralized organic'],
     textile: ['cloth', 'fabric'],
@@ -27,4 +34,14 @@ export const shortNames: ValueNames = {
   wet_when_lifted: { yes: ['y', 'true', '1'], no: ['n', 'false', '0'] },
 }
 
-export const unknownWords: readonly string[] = ['not known', 'unkn', 'unk', 'uncertain', 'cannot tell', 'can’t tell', "can't tell", 'not sure', 'do not know']
+export const unknownWords: readonly string[] = [
+  'not known',
+  'unkn',
+  'unk',
+  'uncertain',
+  'cannot tell',
+  'can’t tell',
+  "can't tell",
+  'not sure',
+  'do not know',
+]

@@ -21,9 +21,15 @@ export type Test = { readonly part: string | null; readonly written: string } & 
 
 export type TestRead =
   | { readonly ok: true; readonly test: Test; readonly asWritten: boolean }
-  | { readonly ok: false; readonly code: 'unknown-test' | 'unknown-test-result'; readonly suggestion?: string }
+  | {
+      readonly ok: false
+      readonly code: 'unknown-test' | 'unknown-test-result'
+      readonly suggestion?: string
+    }
 
-const testNames = [...Object.keys(choices), 'xrf', 'xrd', 'residual-chloride-ppm', 'bath-chloride-mg-l'].map((key) => ({ key }))
+const testNames = [...Object.keys(choices), 'xrf', 'xrd', 'residual-chloride-ppm', 'bath-chloride-mg-l'].map(
+  (key) => ({ key }),
+)
 const named = (key: string) => testNames.some((name) => name.key === key)
 
 const symbols = new Set(
@@ -81,13 +87,21 @@ export function readTest(text: string): TestRead {
   })
   const accept = (printed: string, test: DistributedTest): TestRead => {
     const written = `${part === null || part === '' ? '' : `${part}/`}${name}:${printed}`
-    return { ok: true, test: { ...test, part: part === '' ? null : part, written }, asWritten: written === text.trim() }
+    return {
+      ok: true,
+      test: { ...test, part: part === '' ? null : part, written },
+      asWritten: written === text.trim(),
+    }
   }
   const key = nameKey(result)
   if (name in choices) {
     const allowed: readonly string[] = choices[name as ChoiceTest]
-    if (key === 'unknown' || allowed.includes(key)) return accept(key, { kind: 'choice', name: name as ChoiceTest, result: key })
-    const likely = closest(key, allowed.map((id) => ({ key: id })))
+    if (key === 'unknown' || allowed.includes(key))
+      return accept(key, { kind: 'choice', name: name as ChoiceTest, result: key })
+    const likely = closest(
+      key,
+      allowed.map((id) => ({ key: id })),
+    )
     return refuse(likely ? `${name}:${likely.key}` : `${name}:${allowed.join(' | ')}`)
   }
   if (name === 'xrf' || name === 'xrd') {
@@ -97,8 +111,16 @@ export function readTest(text: string): TestRead {
   }
   const number = name as NumberTest
   if (key === 'unknown') return accept(key, { kind: 'number', name: number, result: 'unknown' })
-  const value = /^(\d+(?:[.,]\d+)?(?:e[+-]?\d+)?)\s*(?:ppm|mg\s*\/?\s*l(?:-1|⁻¹)?)?$/i.exec(result)?.[1]?.replace(',', '.')
-  return value === undefined ? refuse() : accept(String(Number(value)), { kind: 'number', name: number, result: Number(value) })
+  const value = /^(\d+(?:[.,]\d+)?(?:e[+-]?\d+)?)\s*(?:ppm|mg\s*\/?\s*l(?:-1|⁻¹)?)?$/i
+    .exec(result)?.[1]
+    ?.replace(',', '.')
+  return value === undefined
+    ? refuse()
+    : accept(String(Number(value)), { kind: 'number', name: number, result: Number(value) })
 }
 
-type DistributedTest = Test extends infer One ? (One extends Test ? Omit<One, 'part' | 'written'> : never) : never
+type DistributedTest = Test extends infer One
+  ? One extends Test
+    ? Omit<One, 'part' | 'written'>
+    : never
+  : never

@@ -27,7 +27,10 @@ interface Phrase {
 /** Phrases by their first token. */
 export type WordList = ReadonlyMap<string, readonly Phrase[]>
 
-export const tokensOf = (text: string): readonly string[] => fold(text).replace(/['’]s\b/g, '').match(/[\p{L}\p{N}]+/gu) ?? []
+export const tokensOf = (text: string): readonly string[] =>
+  fold(text)
+    .replace(/['’]s\b/g, '')
+    .match(/[\p{L}\p{N}]+/gu) ?? []
 
 const compiled = new WeakMap<readonly TextWord[], WordList>()
 
@@ -63,7 +66,10 @@ function singulars(token: string): readonly string[] {
 const standsAt = (phrase: Phrase, tokens: readonly string[], at: number): boolean =>
   phrase.tokens.every((token, offset) => {
     const found = tokens[at + offset]
-    return found === token || (found !== undefined && offset === phrase.tokens.length - 1 && singulars(found).includes(token))
+    return (
+      found === token ||
+      (found !== undefined && offset === phrase.tokens.length - 1 && singulars(found).includes(token))
+    )
   })
 
 /** Every listed word that stands in the text and is not taken back by its surroundings. */

@@ -24,7 +24,8 @@ export function readTreatment(text: string): Treatment | null {
   }
   const read: { what: string; on?: string; by?: string; medium?: string } = { what: parts[0]!.text.trim() }
   for (const part of parts.slice(1)) {
-    const [, key, value] = part.mark === '@' ? [null, 'on', part.text] : (/^\s*(by|medium)\s*=(.*)$/s.exec(part.text) ?? [])
+    const [, key, value] =
+      part.mark === '@' ? [null, 'on', part.text] : (/^\s*(by|medium)\s*=(.*)$/s.exec(part.text) ?? [])
     if ((key !== 'on' && key !== 'by' && key !== 'medium') || read[key] !== undefined) return null
     if (value!.trim() !== '') read[key] = value!.trim()
   }

@@ -17,7 +17,8 @@ export const isList = (field: FieldName) => listKinds.includes(fields[field].kin
 /** Told again on every row, so that each row says which record it belongs to. */
 const keys: readonly FieldName[] = ['site_code', 'find_number', 'recorded_on']
 
-const textOf = (item: unknown): string => (typeof item === 'object' && item !== null ? writeTreatment(item as Treatment) : String(item))
+const textOf = (item: unknown): string =>
+  typeof item === 'object' && item !== null ? writeTreatment(item as Treatment) : String(item)
 
 /**
  * What one field needs: its cell on the first row, and values that contradict it on rows of their own. What was not
@@ -37,7 +38,9 @@ function cellsOf(field: FieldName, holder: Bag): readonly string[] {
 }
 
 function fieldsOf(level: 'find' | 'component', holder: Bag): ReadonlyMap<string, readonly string[]> {
-  return new Map(names.filter((name) => fields[name].level === level).map((name) => [name, cellsOf(name, holder)]))
+  return new Map(
+    names.filter((name) => fields[name].level === level).map((name) => [name, cellsOf(name, holder)]),
+  )
 }
 
 /** `isField`: whether a heading would be taken for a field of the record; such a one needs its level said. */
@@ -47,7 +50,12 @@ const extrasOf = (holder: Bag) => Object.entries((holder['extra'] ?? {}) as Bag)
 
 /** A key that no reader can take for anything else. */
 const isClear = (key: string, isField: IsField) =>
-  key !== '' && key === cleanText(key) && key !== 'components' && !key.startsWith(findColumn) && !key.startsWith(partColumn) && !isField(key)
+  key !== '' &&
+  key === cleanText(key) &&
+  key !== 'components' &&
+  !key.startsWith(findColumn) &&
+  !key.startsWith(partColumn) &&
+  !isField(key)
 
 /** One row a component, find-level cells on the first; further rows only for values that contradict each other. */
 export function rowsOf(record: ConditionRecord, isField: IsField): readonly WrittenRow[] {
@@ -61,10 +69,13 @@ export function rowsOf(record: ConditionRecord, isField: IsField): readonly Writ
       const cell = keys.includes(field as FieldName) ? cells[0] : cells[at]
       if (cell !== undefined) row.set(field, cell)
     }
-    if (at === 0) for (const [key, value] of extrasOf(holder)) row.set(`${findColumn}${key}`, writeExtra(value))
+    if (at === 0)
+      for (const [key, value] of extrasOf(holder)) row.set(`${findColumn}${key}`, writeExtra(value))
     if (component) {
-      for (const [field, cells] of fieldsOf('component', component)) if (cells[0] !== undefined) row.set(field, cells[0])
-      for (const [key, value] of extrasOf(component)) row.set(isClear(key, isField) ? key : `${partColumn}${key}`, writeExtra(value))
+      for (const [field, cells] of fieldsOf('component', component))
+        if (cells[0] !== undefined) row.set(field, cells[0])
+      for (const [key, value] of extrasOf(component))
+        row.set(isClear(key, isField) ? key : `${partColumn}${key}`, writeExtra(value))
     }
     return row
   })
@@ -77,7 +88,10 @@ export function headingsOf(rows: Iterable<WrittenRow>): readonly string[] {
   const used = new Set(always)
   for (const row of rows) for (const heading of row.keys()) used.add(heading)
   const known: readonly string[] = names
-  return [...known.filter((name) => used.has(name)), ...[...used].filter((heading) => !known.includes(heading))]
+  return [
+    ...known.filter((name) => used.has(name)),
+    ...[...used].filter((heading) => !known.includes(heading)),
+  ]
 }
 
 /** Unread values back in their fields and kept keys beside them: the contract's own form, which reads to the same record. */
@@ -88,7 +102,8 @@ function plain(holder: Bag, level: 'find' | 'component', isField: IsField): Bag 
     const unread = (holder['unread'] as Readonly<Record<string, string>> | undefined)?.[field]
     const kept = unread === undefined ? [] : splitList(unread)
     if (isList(field)) {
-      if (value !== undefined || kept.length > 0) out.set(field, [...((value ?? []) as readonly unknown[]), ...kept])
+      if (value !== undefined || kept.length > 0)
+        out.set(field, [...((value ?? []) as readonly unknown[]), ...kept])
     } else if (field === 'material' && kept.length > 0) out.set(field, kept[0])
     else if (value !== undefined) out.set(field, value)
     else if (kept.length > 0) out.set(field, kept[0])
@@ -106,10 +121,14 @@ export function objectsOf(record: ConditionRecord, isField: IsField): readonly B
   const own = fieldsOf('find', holder)
   const contradicted = [...own].filter(([field, cells]) => cells.length > 1 && !isList(field as FieldName))
   const depth = Math.max(1, ...contradicted.map(([, cells]) => cells.length))
-  const key = Object.fromEntries(keys.flatMap((field) => (own.get(field)?.[0] === undefined ? [] : [[field, own.get(field)![0]!]])))
+  const key = Object.fromEntries(
+    keys.flatMap((field) => (own.get(field)?.[0] === undefined ? [] : [[field, own.get(field)![0]!]])),
+  )
   const more = Array.from({ length: depth - 1 }, (_, at) => ({
     ...key,
-    ...Object.fromEntries(contradicted.flatMap(([field, cells]) => (cells[at + 1] === undefined ? [] : [[field, cells[at + 1]]]))),
+    ...Object.fromEntries(
+      contradicted.flatMap(([field, cells]) => (cells[at + 1] === undefined ? [] : [[field, cells[at + 1]]])),
+    ),
   }))
   return [main, ...more]
 }

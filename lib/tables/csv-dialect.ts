@@ -28,10 +28,15 @@ function sampleRows(lines: readonly string[], delimiter: Delimiter): readonly (r
 }
 
 const known = (row: readonly string[], names: FieldNames) =>
-  new Set(row.map((cell) => fieldOfHeading(cell, names)).filter((field): field is FieldName => field !== null))
+  new Set(
+    row.map((cell) => fieldOfHeading(cell, names)).filter((field): field is FieldName => field !== null),
+  )
 
 /** The row that is most of all made of headings; the find number weighs more than others, but not more than all of them. */
-export function findHeadings(rows: readonly (readonly string[])[], names: FieldNames): { readonly at: number; readonly score: number } {
+export function findHeadings(
+  rows: readonly (readonly string[])[],
+  names: FieldNames,
+): { readonly at: number; readonly score: number } {
   let best = { at: -1, score: 0 }
   for (const [at, row] of rows.slice(0, searched).entries()) {
     const fields = known(row, names)
@@ -41,7 +46,8 @@ export function findHeadings(rows: readonly (readonly string[])[], names: FieldN
   return best
 }
 
-const widths = (rows: readonly (readonly string[])[]) => rows.filter((row) => row.some((cell) => cell !== '')).map((row) => row.length)
+const widths = (rows: readonly (readonly string[])[]) =>
+  rows.filter((row) => row.some((cell) => cell !== '')).map((row) => row.length)
 
 /** How many rows are as wide as the widest heading row would have it; one-column tables say nothing. */
 function evenness(rows: readonly (readonly string[])[]): number {
@@ -62,5 +68,10 @@ export function dialectOf(text: string, names: FieldNames): Dialect {
   })
   const best = candidates.toSorted((a, b) => b.heading.score - a.heading.score || b.even - a.even)[0]!
   const { at } = best.heading
-  return { delimiter: best.delimiter, delimiterLine: said !== null, headingAt: at, headings: at === -1 ? [] : best.rows[at]! }
+  return {
+    delimiter: best.delimiter,
+    delimiterLine: said !== null,
+    headingAt: at,
+    headings: at === -1 ? [] : best.rows[at]!,
+  }
 }

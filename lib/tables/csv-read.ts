@@ -30,15 +30,30 @@ export function readCsv(text: string, names: FieldNames): CsvRead {
   const dialect = dialectOf(lines, names)
   const body = dialect.delimiterLine ? lines.slice(lines.indexOf('\n') + 1) : lines
   const findAt = dialect.headings.findIndex((heading) => fieldOfHeading(heading, names) === 'find_number')
-  const { rows, problems } = csvRows(body, { delimiter: dialect.delimiter, width: dialect.headings.length, findAt })
-  return { ...tableOf(rows.map((cells, at) => csvRow(at + 1, cells)), dialect.headingAt), delimiter: dialect.delimiter, problems }
+  const { rows, problems } = csvRows(body, {
+    delimiter: dialect.delimiter,
+    width: dialect.headings.length,
+    findAt,
+  })
+  return {
+    ...tableOf(
+      rows.map((cells, at) => csvRow(at + 1, cells)),
+      dialect.headingAt,
+    ),
+    delimiter: dialect.delimiter,
+    problems,
+  }
 }
 
 /** Rows under their headings; without known headings every row is data. */
 export function tableOf(rows: readonly TableRow[], headingAt: number): FramedTable {
   const headings = rows[headingAt]
   return {
-    table: { headings: headings?.cells ?? [], headingRow: headings?.row ?? 0, rows: rows.slice(headingAt + 1) },
+    table: {
+      headings: headings?.cells ?? [],
+      headingRow: headings?.row ?? 0,
+      rows: rows.slice(headingAt + 1),
+    },
     above: rows.slice(0, Math.max(headingAt, 0)),
   }
 }
@@ -47,10 +62,12 @@ export function tableOf(rows: readonly TableRow[], headingAt: number): FramedTab
 export function frameProblems(table: Table, above: readonly TableRow[]): readonly Problem[] {
   const problems: Problem[] = []
   const filled = above.filter((row) => row.cells.some((cell) => cell.trim() !== ''))
-  for (const row of filled) problems.push(problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()))
+  for (const row of filled)
+    problems.push(problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()))
   for (const { row, cells } of table.rows) {
     const beyond = cells.slice(table.headings.length).filter((cell) => cell.trim() !== '')
-    if (table.headingRow > 0 && beyond.length > 0) problems.push(problem('too-many-cells', { row }, beyond.join(' | ')))
+    if (table.headingRow > 0 && beyond.length > 0)
+      problems.push(problem('too-many-cells', { row }, beyond.join(' | ')))
   }
   return problems
 }

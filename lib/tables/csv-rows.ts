@@ -20,7 +20,8 @@ interface Parsed {
   readonly info: { readonly lines: number }
 }
 
-const strict = (shape: Shape) => ({ delimiter: shape.delimiter, relax_column_count: true, record_delimiter: '\n' }) as const
+const strict = (shape: Shape) =>
+  ({ delimiter: shape.delimiter, relax_column_count: true, record_delimiter: '\n' }) as const
 /** Lines parsed at a time, so that a row to be mended costs no second reading of the whole file. */
 const stretch = 1000
 const longestCell = 30
@@ -60,7 +61,8 @@ function strictRows(lines: readonly string[], from: number, shape: Shape): Stric
   let broken = false
   const take = (record: readonly string[], lineCount: number) => {
     if (broken) return
-    if (from + lineCount - next > 1 && hidesFind(insideLines(lines.slice(next, from + lineCount)), shape)) broken = true
+    if (from + lineCount - next > 1 && hidesFind(insideLines(lines.slice(next, from + lineCount)), shape))
+      broken = true
     else {
       rows.push(record)
       next = from + lineCount
@@ -83,14 +85,24 @@ function strictRows(lines: readonly string[], from: number, shape: Shape): Stric
 }
 
 /** The row beginning at `at`, read with a blind eye for quotes: over several lines where that fits the table, else one line. */
-function mended(lines: readonly string[], at: number, shape: Shape): { cells: readonly string[]; lines: number; closed: boolean } {
+function mended(
+  lines: readonly string[],
+  at: number,
+  shape: Shape,
+): { cells: readonly string[]; lines: number; closed: boolean } {
   const relaxed = { ...strict(shape), relax_quotes: true, info: true, to: 1 } as const
   const window = lines.slice(at, at + longestCell)
-  for (const [text, longest] of [[lines[at]!, 1], [window.join('\n'), longestCell]] as const) {
+  for (const [text, longest] of [
+    [lines[at]!, 1],
+    [window.join('\n'), longestCell],
+  ] as const) {
     try {
       const first = (parse(text, relaxed) as unknown as Parsed[])[0]
       if (!first || first.info.lines > longest) continue
-      const fits = first.info.lines === 1 || (first.record.length === shape.width && !hidesFind(insideLines(window.slice(0, first.info.lines)), shape))
+      const fits =
+        first.info.lines === 1 ||
+        (first.record.length === shape.width &&
+          !hidesFind(insideLines(window.slice(0, first.info.lines)), shape))
       if (fits) return { cells: first.record, lines: Math.max(1, first.info.lines), closed: true }
     } catch {
       continue
@@ -108,7 +120,7 @@ export function csvRows(text: string, shape: Shape): CsvRows {
   if (lines.at(-1) === '') lines.pop()
   const rows: (readonly string[])[] = []
   const problems: Problem[] = []
-  for (let at = 0; at < lines.length; ) {
+  for (let at = 0; at < lines.length;) {
     const sound = strictRows(lines, at, shape)
     rows.push(...sound.rows)
     at = sound.next
@@ -116,7 +128,13 @@ export function csvRows(text: string, shape: Shape): CsvRows {
     const { cells, lines: used, closed } = mended(lines, at, shape)
     rows.push(cells)
     const found = lines.slice(at, at + used).join('\n')
-    problems.push(problem(closed ? 'stray-quote' : 'unbalanced-quote', { row: rows.length, line: at + 1 }, found.slice(0, 200)))
+    problems.push(
+      problem(
+        closed ? 'stray-quote' : 'unbalanced-quote',
+        { row: rows.length, line: at + 1 },
+        found.slice(0, 200),
+      ),
+    )
     at += used
   }
   return { rows, problems }

@@ -101,7 +101,12 @@ function insideLines(cell: string, endsRow: boolean): readonly string[] {
 
 const headingRow = (dialect: Dialect) => dialect.headingAt + 1
 
-async function survey(open: OpenFile, encoding: Encoding, names: Names, words: readonly TextWord[]): Promise<CsvSurvey | null> {
+async function survey(
+  open: OpenFile,
+  encoding: Encoding,
+  names: Names,
+  words: readonly TextWord[],
+): Promise<CsvSurvey | null> {
   const head = new TextDecoder(encoding).decode(await headOf(open), { stream: true }).replace(/\r\n?/g, '\n')
   const dialect = dialectOf(head, names.fields)
   const columns = matchHeadings(dialect.headings, names.fields, headingRow(dialect))
@@ -115,9 +120,11 @@ async function survey(open: OpenFile, encoding: Encoding, names: Names, words: r
   let rows = 0
   const reading: Reading = { names, words, dayOrders: new Map() }
   for await (const row of filledRows(open, encoding, dialect)) {
-    if (row.row < headingRow(dialect)) problems.push(problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()))
+    if (row.row < headingRow(dialect))
+      problems.push(problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()))
     if (row.row <= headingRow(dialect)) continue
-    if (row.cells.some((cell, at) => hidesFind(insideLines(cell, at === row.cells.length - 1), shape))) return null
+    if (row.cells.some((cell, at) => hidesFind(insideLines(cell, at === row.cells.length - 1), shape)))
+      return null
     rows++
     const given = givenRow(row, columns.columns)
     for (const [field, seen] of dates) {
@@ -151,7 +158,11 @@ async function survey(open: OpenFile, encoding: Encoding, names: Names, words: r
  * The first reading of a large CSV file. Null: it is not one that can be read row by row (no find number heading, no rows,
  * quoting broken, not UTF-8 though it seemed so) and must be read whole, where such things are mended.
  */
-export async function surveyCsv(open: OpenFile, names: Names, words: readonly TextWord[]): Promise<CsvSurvey | null> {
+export async function surveyCsv(
+  open: OpenFile,
+  names: Names,
+  words: readonly TextWord[],
+): Promise<CsvSurvey | null> {
   const encoding = encodingOf((await headOf(open)).subarray(0, 4096))
   if (encoding === null) return null
   try {
@@ -164,10 +175,18 @@ export async function surveyCsv(open: OpenFile, names: Names, words: readonly Te
 }
 
 /** The second reading: records as they are complete, in the order in which they begin, holding only finds still open. */
-export async function* streamCsv(open: OpenFile, surveyed: CsvSurvey, names: Names): AsyncGenerator<CsvBatch> {
+export async function* streamCsv(
+  open: OpenFile,
+  surveyed: CsvSurvey,
+  names: Names,
+): AsyncGenerator<CsvBatch> {
   const reading: Reading = { names, words: null, dayOrders: surveyed.dayOrders }
   const gather = gathering(surveyed.rowsOfFind)
-  let batch = { records: [] as ConditionRecord[], problems: [] as Problem[], unreadableRows: [] as UnreadableRow[] }
+  let batch = {
+    records: [] as ConditionRecord[],
+    problems: [] as Problem[],
+    unreadableRows: [] as UnreadableRow[],
+  }
   const lost = (row: number, cells: readonly string[], problems: readonly Problem[]) =>
     batch.unreadableRows.push({ row, line: null, cells, problems })
   // Only rows of finds that are still open: those whose material may yet turn out to be missing.
@@ -187,7 +206,11 @@ export async function* streamCsv(open: OpenFile, surveyed: CsvSurvey, names: Nam
       if (one.record) batch.records.push(one.record)
       for (const member of one.rows) {
         const cells = held.get(member.row)
-        if (one.record === null && cells) lost(member.row, cells, [...one.problems.filter((each) => each.row === member.row), ...member.problems])
+        if (one.record === null && cells)
+          lost(member.row, cells, [
+            ...one.problems.filter((each) => each.row === member.row),
+            ...member.problems,
+          ])
         held.delete(member.row)
       }
     }

@@ -8,7 +8,15 @@ export type Content =
   | { readonly kind: 'other'; readonly what: OtherKind }
 
 export type OtherKind =
-  | 'html' | 'pdf' | 'old-excel' | 'open-document' | 'word-document' | 'zip' | 'picture' | 'database' | 'binary'
+  | 'html'
+  | 'pdf'
+  | 'old-excel'
+  | 'open-document'
+  | 'word-document'
+  | 'zip'
+  | 'picture'
+  | 'database'
+  | 'binary'
 
 const signatures: readonly (readonly [OtherKind, readonly number[]])[] = [
   ['pdf', [0x25, 0x50, 0x44, 0x46]],
@@ -20,18 +28,22 @@ const signatures: readonly (readonly [OtherKind, readonly number[]])[] = [
 ]
 const zip = [0x50, 0x4b]
 
-const opensWith = (bytes: Uint8Array, signature: readonly number[]) => signature.every((byte, at) => bytes[at] === byte)
+const opensWith = (bytes: Uint8Array, signature: readonly number[]) =>
+  signature.every((byte, at) => bytes[at] === byte)
 
 /** Names of entries stand uncompressed in a zip file, so a look at the bytes tells what kind it is. */
 function zipKind(bytes: Uint8Array): Content {
-  const text = new TextDecoder('latin1').decode(bytes.subarray(0, 4096)) + new TextDecoder('latin1').decode(bytes.subarray(-65_536))
+  const text =
+    new TextDecoder('latin1').decode(bytes.subarray(0, 4096)) +
+    new TextDecoder('latin1').decode(bytes.subarray(-65_536))
   if (text.includes('xl/workbook') || text.includes('xl/worksheets')) return { kind: 'xlsx' }
   if (text.includes('opendocument')) return { kind: 'other', what: 'open-document' }
   if (text.includes('word/document')) return { kind: 'other', what: 'word-document' }
   return { kind: 'other', what: 'zip' }
 }
 
-const html = /^\s*(?:<\?xml[^>]*>\s*)?(?:<!--[\s\S]*?-->\s*)?<(?:!doctype html|html|head|body|table|meta|div)\b/i
+const html =
+  /^\s*(?:<\?xml[^>]*>\s*)?(?:<!--[\s\S]*?-->\s*)?<(?:!doctype html|html|head|body|table|meta|div)\b/i
 const json = /^\s*(?:\{\s*["}]|\[\s*[[{\]"])/
 
 export function detect(bytes: Uint8Array): Content {

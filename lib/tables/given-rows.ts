@@ -26,5 +26,10 @@ export function givenRow(row: TableRow, columns: readonly Column[]): GivenRow {
       cells.set(column.use.field, { column: column.heading, value: text, ...formula })
     }
   }
-  return { row: row.row, cells, findExtra: Object.fromEntries(findExtra), partExtra: Object.fromEntries(partExtra) }
+  return {
+    row: row.row,
+    cells,
+    findExtra: Object.fromEntries(findExtra),
+    partExtra: Object.fromEntries(partExtra),
+  }
 }

@@ -34,7 +34,12 @@ function likelyField(heading: string, free: readonly FieldName[]): FieldName | n
     const { kind } = fields[field]
     return (kind !== 'number' && kind !== 'whole') || nameKey(field).split('-').at(-1) === last
   })
-  return key.length < 5 ? null : (closest(key, fitting.map((field) => ({ key: nameKey(field), field })))?.field ?? null)
+  return key.length < 5
+    ? null
+    : (closest(
+        key,
+        fitting.map((field) => ({ key: nameKey(field), field })),
+      )?.field ?? null)
 }
 
 /** The letters a spreadsheet shows over the column. */
@@ -44,8 +49,10 @@ export function columnLetters(at: number): string {
 }
 
 function extraUse(heading: string): ColumnUse & { readonly kind: 'extra' } {
-  if (heading.startsWith(findColumn)) return { kind: 'extra', level: 'find', key: heading.slice(findColumn.length) }
-  if (heading.startsWith(partColumn)) return { kind: 'extra', level: 'component', key: heading.slice(partColumn.length) }
+  if (heading.startsWith(findColumn))
+    return { kind: 'extra', level: 'find', key: heading.slice(findColumn.length) }
+  if (heading.startsWith(partColumn))
+    return { kind: 'extra', level: 'component', key: heading.slice(partColumn.length) }
   return { kind: 'extra', level: 'component', key: heading }
 }
 
@@ -64,9 +71,16 @@ export function matchHeadings(headings: readonly string[], names: FieldNames, ro
       taken.add(meant)
       return { heading, use: { kind: 'field', field: meant } }
     }
-    if (meant !== null) problems.push(problem('duplicate-heading', { ...where, field: meant }, heading, meant))
+    if (meant !== null)
+      problems.push(problem('duplicate-heading', { ...where, field: meant }, heading, meant))
     const marked = heading.startsWith(findColumn) || heading.startsWith(partColumn)
-    const likely = meant !== null || marked ? null : likelyField(heading, fieldNames.filter((field) => !exact.includes(field) && !taken.has(field)))
+    const likely =
+      meant !== null || marked
+        ? null
+        : likelyField(
+            heading,
+            fieldNames.filter((field) => !exact.includes(field) && !taken.has(field)),
+          )
     if (likely !== null) {
       taken.add(likely)
       problems.push(problem('guessed-heading', { ...where, field: likely }, heading, likely))
@@ -79,10 +93,15 @@ export function matchHeadings(headings: readonly string[], names: FieldNames, ro
     if (cleanText(headings[at]!) !== '') unknown.push(heading)
     return { heading, use: { ...use, key } }
   })
-  const strange = unknown.filter((heading) => !heading.startsWith(findColumn) && !heading.startsWith(partColumn))
+  const strange = unknown.filter(
+    (heading) => !heading.startsWith(findColumn) && !heading.startsWith(partColumn),
+  )
   return {
     columns,
     unknown,
-    problems: [...problems, ...strange.map((heading) => problem('unknown-column', { row, column: heading }, heading))],
+    problems: [
+      ...problems,
+      ...strange.map((heading) => problem('unknown-column', { row, column: heading }, heading)),
+    ],
   }
 }

@@ -70,7 +70,11 @@ function lineCounter(text: string): (at: number) => number {
   let line = 1
   let counted = 0
   return (at) => {
-    for (let next = text.indexOf('\n', counted); next !== -1 && next < at; next = text.indexOf('\n', counted)) {
+    for (
+      let next = text.indexOf('\n', counted);
+      next !== -1 && next < at;
+      next = text.indexOf('\n', counted)
+    ) {
       line++
       counted = next + 1
     }
@@ -96,7 +100,9 @@ function readPieces(text: string, found: readonly Piece[]): JsonRead {
     if (read.ok) items.push({ ...place, value: read.value })
     else broken.push({ ...place, text: piece.text.trim() })
   }
-  const problems = broken.map((piece) => problem('broken-json', { row: piece.item, line: piece.line }, piece.text.slice(0, 200)))
+  const problems = broken.map((piece) =>
+    problem('broken-json', { row: piece.item, line: piece.line }, piece.text.slice(0, 200)),
+  )
   return { items, broken, problems }
 }
 

@@ -19,7 +19,8 @@ const wrong = (row: UnreadableRow, say: Say) =>
 function objectOf(text: string): Readonly<Record<string, unknown>> {
   try {
     const value: unknown = JSON.parse(text)
-    if (typeof value === 'object' && value !== null && !Array.isArray(value)) return value as Record<string, unknown>
+    if (typeof value === 'object' && value !== null && !Array.isArray(value))
+      return value as Record<string, unknown>
   } catch {
     // What is no JSON is handed back as the text it was.
   }
@@ -33,11 +34,16 @@ function objectOf(text: string): Readonly<Record<string, unknown>> {
 export function mendFile(file: Pick<FileRead, 'kind' | 'headings' | 'unreadableRows'>, say: Say): MendFile {
   const rows = file.unreadableRows
   if (file.kind === 'json') {
-    const lines = rows.map((row) => JSON.stringify({ ...objectOf(row.cells[0] ?? ''), [mendColumn]: wrong(row, say) }))
+    const lines = rows.map((row) =>
+      JSON.stringify({ ...objectOf(row.cells[0] ?? ''), [mendColumn]: wrong(row, say) }),
+    )
     return { extension: 'jsonl', text: lines.map((line) => `${line}\n`).join('') }
   }
   const width = Math.max(file.headings.length, ...rows.map((row) => row.cells.length))
   const padded = (cells: readonly string[]) => [...cells, ...Array<string>(width - cells.length).fill('')]
-  const table = [[...padded(file.headings), mendColumn], ...rows.map((row) => [...padded(row.cells), wrong(row, say)])]
+  const table = [
+    [...padded(file.headings), mendColumn],
+    ...rows.map((row) => [...padded(row.cells), wrong(row, say)]),
+  ]
   return { extension: 'csv', text: `${byteOrderMark}${csvText(table)}` }
 }

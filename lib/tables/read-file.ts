@@ -61,12 +61,18 @@ function decodingProblems({ encoding, undecodable }: Decoded): readonly Problem[
 }
 
 /** Rows that gave nothing, each with why. */
-function unreadableOf(read: RecordsRead, problems: readonly Problem[], cellsOf: ReadonlyMap<number, readonly string[]>): readonly UnreadableRow[] {
+function unreadableOf(
+  read: RecordsRead,
+  problems: readonly Problem[],
+  cellsOf: ReadonlyMap<number, readonly string[]>,
+): readonly UnreadableRow[] {
   const byRow = Map.groupBy(problems, (one) => one.row)
-  return [...read.unreadable].toSorted((a, b) => a - b).map((row) => {
-    const own = byRow.get(row) ?? []
-    return { row, line: own[0]?.line ?? null, cells: cellsOf.get(row) ?? [], problems: own }
-  })
+  return [...read.unreadable]
+    .toSorted((a, b) => a - b)
+    .map((row) => {
+      const own = byRow.get(row) ?? []
+      return { row, line: own[0]?.line ?? null, cells: cellsOf.get(row) ?? [], problems: own }
+    })
 }
 
 /** Without a find number heading all rows fail for the one same reason, which is said once. */
@@ -76,21 +82,45 @@ function saidOnce(problems: readonly Problem[], hasNumber: boolean): readonly Pr
 
 type TableFile = Pick<FileRead, 'kind' | 'encoding' | 'delimiter' | 'sheet'>
 
-function readTable(file: TableFile, table: Table, framing: readonly Problem[], names: Names, words: readonly TextWord[]): FileRead {
+function readTable(
+  file: TableFile,
+  table: Table,
+  framing: readonly Problem[],
+  names: Names,
+  words: readonly TextWord[],
+): FileRead {
   const columns = matchHeadings(table.headings, names.fields, table.headingRow)
   const filled = table.rows.filter((row) => !isBlank(row))
   const found = { ...nothing, ...file, headings: table.headings, unknownColumns: columns.unknown }
   if (filled.length === 0) {
-    return { ...found, problems: [...framing, problem('header-only', { row: table.headingRow }, table.headings.join(', '))] }
+    return {
+      ...found,
+      problems: [...framing, problem('header-only', { row: table.headingRow }, table.headings.join(', '))],
+    }
   }
   const hasNumber = columns.columns.some(({ use }) => use.kind === 'field' && use.field === 'find_number')
-  const missing = hasNumber ? [] : [problem('no-find-number-column', { row: table.headingRow || null }, table.headings.join(', '))]
-  const read = readRecords(filled.map((row) => givenRow(row, columns.columns)), names, words)
+  const missing = hasNumber
+    ? []
+    : [problem('no-find-number-column', { row: table.headingRow || null }, table.headings.join(', '))]
+  const read = readRecords(
+    filled.map((row) => givenRow(row, columns.columns)),
+    names,
+    words,
+  )
   return {
     ...found,
     records: read.records,
-    problems: inFileOrder([...framing, ...missing, ...columns.problems, ...saidOnce(read.problems, hasNumber)]),
-    unreadableRows: unreadableOf(read, [...missing, ...read.problems], new Map(filled.map((row) => [row.row, row.cells]))),
+    problems: inFileOrder([
+      ...framing,
+      ...missing,
+      ...columns.problems,
+      ...saidOnce(read.problems, hasNumber),
+    ]),
+    unreadableRows: unreadableOf(
+      read,
+      [...missing, ...read.problems],
+      new Map(filled.map((row) => [row.row, row.cells])),
+    ),
     loudHazards: read.loudHazards,
   }
 }
@@ -98,12 +128,23 @@ function readTable(file: TableFile, table: Table, framing: readonly Problem[], n
 function readCsvFile(decoded: Decoded, names: Names, words: readonly TextWord[]): FileRead {
   const { table, above, delimiter, problems } = readCsv(decoded.text, names.fields)
   const framing = [...decodingProblems(decoded), ...problems, ...frameProblems(table, above)]
-  return readTable({ kind: 'csv', encoding: decoded.encoding, delimiter, sheet: null }, table, framing, names, words)
+  return readTable(
+    { kind: 'csv', encoding: decoded.encoding, delimiter, sheet: null },
+    table,
+    framing,
+    names,
+    words,
+  )
 }
 
-async function readWorkbookFile(bytes: Uint8Array, names: Names, words: readonly TextWord[]): Promise<FileRead> {
+async function readWorkbookFile(
+  bytes: Uint8Array,
+  names: Names,
+  words: readonly TextWord[],
+): Promise<FileRead> {
   const workbook = await readWorkbook(bytes)
-  if (!workbook.ok) return { ...nothing, kind: 'xlsx', problems: [problem(workbook.code, { row: null }, workbook.found)] }
+  if (!workbook.ok)
+    return { ...nothing, kind: 'xlsx', problems: [problem(workbook.code, { row: null }, workbook.found)] }
   const sheets = workbook.sheets.filter((sheet) => sheet.rows.some((row) => row.some((cell) => cell !== '')))
   const scored = sheets.map((sheet) => ({ sheet, heading: findHeadings(sheet.rows, names.fields) }))
   const isFinds = ({ sheet, heading }: (typeof scored)[number]) =>
@@ -116,7 +157,9 @@ async function readWorkbookFile(bytes: Uint8Array, names: Names, words: readonly
     return { row: at + 1, cells, ...(live ? { formulas: new Set(live.map(([, column]) => column)) } : {}) }
   })
   const { table, above } = tableOf(rows, chosen.heading.at)
-  const others = sheets.filter((sheet) => sheet !== chosen.sheet).map((sheet) => problem('other-sheet', { row: null }, sheet.name, chosen.sheet.name))
+  const others = sheets
+    .filter((sheet) => sheet !== chosen.sheet)
+    .map((sheet) => problem('other-sheet', { row: null }, sheet.name, chosen.sheet.name))
   const file = { kind: 'xlsx', encoding: null, delimiter: null, sheet: chosen.sheet.name } as const
   return readTable(file, table, [...others, ...frameProblems(table, above)], names, words)
 }
@@ -124,18 +167,39 @@ async function readWorkbookFile(bytes: Uint8Array, names: Names, words: readonly
 function readJsonFile(decoded: Decoded, names: Names, words: readonly TextWord[]): FileRead {
   const { items, broken, problems } = readJson(decoded.text)
   const fieldOf = (key: string): FieldName | null => fieldOfHeading(key, names.fields)
-  const given = items.map(({ value, item, line }) => ({ item, line, value, ...givenOfJson(value, item, line, fieldOf) }))
+  const given = items.map(({ value, item, line }) => ({
+    item,
+    line,
+    value,
+    ...givenOfJson(value, item, line, fieldOf),
+  }))
   const rows: readonly GivenRow[] = given.flatMap((one) => one.rows)
   const read = readRecords(rows, names, words)
   const refused = [...problems, ...given.flatMap((one) => one.problems)]
-  const lost = [...broken, ...given.filter((one) => one.rows.length === 0).map((one) => ({ ...one, text: JSON.stringify(one.value) }))]
+  const lost = [
+    ...broken,
+    ...given
+      .filter((one) => one.rows.length === 0)
+      .map((one) => ({ ...one, text: JSON.stringify(one.value) })),
+  ]
   const heard = lost.flatMap(({ item, line, text }): HazardSeen[] =>
-    hazardsIn(text.replace(/[{}[\]":]/g, ' , '), words).map((hazard) => ({ row: item, line, find: null, ...hazard, column: 'json' })),
+    hazardsIn(text.replace(/[{}[\]":]/g, ' , '), words).map((hazard) => ({
+      row: item,
+      line,
+      find: null,
+      ...hazard,
+      column: 'json',
+    })),
   )
-  const texts = new Map([...items.map((one) => [one.item, [JSON.stringify(one.value)]] as const), ...lost.map((one) => [one.item, [one.text]] as const)])
+  const texts = new Map([
+    ...items.map((one) => [one.item, [JSON.stringify(one.value)]] as const),
+    ...lost.map((one) => [one.item, [one.text]] as const),
+  ])
   const unreadable = { ...read, unreadable: new Set([...read.unreadable, ...lost.map((one) => one.item)]) }
   const all = inFileOrder([...decodingProblems(decoded), ...refused, ...read.problems])
-  const extras = new Set(rows.flatMap((row) => [...Object.keys(row.findExtra), ...Object.keys(row.partExtra)]))
+  const extras = new Set(
+    rows.flatMap((row) => [...Object.keys(row.findExtra), ...Object.keys(row.partExtra)]),
+  )
   return {
     ...nothing,
     kind: 'json',
@@ -150,7 +214,11 @@ function readJsonFile(decoded: Decoded, names: Names, words: readonly TextWord[]
 }
 
 /** Any file a person gives: what it is is told by its content, what is in it is read as far as it can be. */
-export async function readFile(bytes: Uint8Array, names: Names, words: readonly TextWord[]): Promise<FileRead> {
+export async function readFile(
+  bytes: Uint8Array,
+  names: Names,
+  words: readonly TextWord[],
+): Promise<FileRead> {
   const content = detect(bytes)
   switch (content.kind) {
     case 'empty':

@@ -5,7 +5,10 @@ import { headingsOf, objectsOf, rowsOf, type IsField, type WrittenRow } from '..
 import { csvText } from './csv-write.ts'
 import { writeWorkbook } from './xlsx-write.ts'
 
-const isField = (names: FieldNames): IsField => (heading) => fieldOfHeading(heading, names) !== null
+const isField =
+  (names: FieldNames): IsField =>
+  (heading) =>
+    fieldOfHeading(heading, names) !== null
 
 /**
  * Records of one find are told apart by their day. One that has none beside others that have says so, or it would be read
@@ -15,14 +18,19 @@ function toldApart(records: readonly ConditionRecord[]): readonly ConditionRecor
   const keyOf = (record: ConditionRecord) => JSON.stringify([record.site_code ?? '', record.find_number])
   const dated = new Set(records.filter((record) => dayOf(record) !== undefined).map(keyOf))
   return records.map((record) =>
-    dayOf(record) === undefined && dated.has(keyOf(record)) ? { ...record, unread: { ...record.unread, recorded_on: 'unknown' } } : record,
+    dayOf(record) === undefined && dated.has(keyOf(record))
+      ? { ...record, unread: { ...record.unread, recorded_on: 'unknown' } }
+      : record,
   )
 }
 
 const dayOf = (record: ConditionRecord) => record.recorded_on ?? record.unread?.['recorded_on']
 
 /** Records as a table: headings first, then one row a component. */
-export function recordTable(records: readonly ConditionRecord[], names: FieldNames): readonly (readonly string[])[] {
+export function recordTable(
+  records: readonly ConditionRecord[],
+  names: FieldNames,
+): readonly (readonly string[])[] {
   const rows: readonly WrittenRow[] = toldApart(records).flatMap((record) => rowsOf(record, isField(names)))
   const headings = headingsOf(rows)
   return [headings, ...rows.map((row) => headings.map((heading) => row.get(heading) ?? ''))]

@@ -24,7 +24,12 @@ export function lostCells(xml: string): readonly LostCell[] {
   for (const [, tag = '', inside = ''] of xml.matchAll(/<c(\s[^>]*?[^/]|)>(.*?)<\/c>/gs)) {
     const value = /<v[^>]*>([^<]*)<\/v>/.exec(inside)?.[1] ?? ''
     const formula = /<f[^>]*>([^<]*)<\/f>/.exec(inside)?.[1]
-    const text = attribute(tag, 't') === 'e' ? value : formula !== undefined && value === '' ? `=${plain(formula).replace(/^=/, '')}` : ''
+    const text =
+      attribute(tag, 't') === 'e'
+        ? value
+        : formula !== undefined && value === ''
+          ? `=${plain(formula).replace(/^=/, '')}`
+          : ''
     const at = place(attribute(tag, 'r') ?? '')
     if (text !== '' && at) lost.push({ ...at, text })
   }
@@ -34,7 +39,10 @@ export function lostCells(xml: string): readonly LostCell[] {
 /** Files of the sheets within the workbook, in the workbook's order. */
 export function sheetFiles(workbook: string, relations: string): readonly string[] {
   const targets = new Map(
-    [...relations.matchAll(/<Relationship\s[^>]*>/g)].map(([tag]) => [attribute(tag, 'Id'), attribute(tag, 'Target') ?? '']),
+    [...relations.matchAll(/<Relationship\s[^>]*>/g)].map(([tag]) => [
+      attribute(tag, 'Id'),
+      attribute(tag, 'Target') ?? '',
+    ]),
   )
   return [...workbook.matchAll(/<sheet\s[^>]*>/g)].map(([tag]) => {
     const target = targets.get(attribute(tag, 'r:id') ?? '') ?? ''

@@ -23,7 +23,10 @@ export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookRead> {
   let timer: NodeJS.Timeout | undefined
   try {
     return await new Promise<WorkbookRead>((resolve) => {
-      timer = setTimeout(() => resolve({ ok: false, code: 'workbook-too-slow', found: `${longestMs / 1000} s` }), longestMs)
+      timer = setTimeout(
+        () => resolve({ ok: false, code: 'workbook-too-slow', found: `${longestMs / 1000} s` }),
+        longestMs,
+      )
       worker.once('message', (read: WorkbookRead) => resolve(read))
       worker.once('error', (error) => resolve({ ok: false, code: 'unsafe-workbook', found: error.message }))
       worker.once('exit', () => resolve({ ok: false, code: 'broken-workbook', found: '' }))

@@ -8,4 +8,8 @@ export interface Sheet {
 
 export type WorkbookRead =
   | { readonly ok: true; readonly sheets: readonly Sheet[] }
-  | { readonly ok: false; readonly code: 'unsafe-workbook' | 'broken-workbook' | 'workbook-too-slow'; readonly found: string }
+  | {
+      readonly ok: false
+      readonly code: 'unsafe-workbook' | 'broken-workbook' | 'workbook-too-slow'
+      readonly found: string
+    }

@@ -57,9 +57,22 @@ async function read(file: Buffer): Promise<WorkbookRead> {
   try {
     const sheets = await readExcelFile(file, { trim: false })
     const sources = sheetFiles(textOf('xl/workbook.xml'), textOf('xl/_rels/workbook.xml.rels'))
-    return { ok: true, sheets: sheets.map(({ sheet, data }, at) => withLost(sheet, data.map((row) => row.map(cellText)), textOf(sources[at] ?? ''))) }
+    return {
+      ok: true,
+      sheets: sheets.map(({ sheet, data }, at) =>
+        withLost(
+          sheet,
+          data.map((row) => row.map(cellText)),
+          textOf(sources[at] ?? ''),
+        ),
+      ),
+    }
   } catch (error) {
-    return { ok: false, code: 'broken-workbook', found: error instanceof Error ? error.message : String(error) }
+    return {
+      ok: false,
+      code: 'broken-workbook',
+      found: error instanceof Error ? error.message : String(error),
+    }
   }
 }
 

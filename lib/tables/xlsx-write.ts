@@ -8,7 +8,12 @@ function cellText(text: string): string {
 }
 
 /** A workbook of one sheet. Every cell is a text, so nothing in it can run as a formula. */
-export async function writeWorkbook(sheet: string, rows: readonly (readonly string[])[]): Promise<Uint8Array> {
-  const cells = rows.map((row) => row.map((text) => (text === '' ? null : { value: cellText(text), type: String })))
+export async function writeWorkbook(
+  sheet: string,
+  rows: readonly (readonly string[])[],
+): Promise<Uint8Array> {
+  const cells = rows.map((row) =>
+    row.map((text) => (text === '' ? null : { value: cellText(text), type: String })),
+  )
   return writeExcelFile(cells, { sheet, stickyRowsCount: 1 }).toBuffer()
 }

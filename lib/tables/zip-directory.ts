@@ -8,9 +8,17 @@ export interface ZipEntry {
   readonly at: number
 }
 
-export type ZipDirectory = { readonly ok: true; readonly entries: readonly ZipEntry[] } | { readonly ok: false; readonly why: ZipRefusal }
+export type ZipDirectory =
+  | { readonly ok: true; readonly entries: readonly ZipEntry[] }
+  | { readonly ok: false; readonly why: ZipRefusal }
 
-export type ZipRefusal = 'no-directory' | 'too-many-entries' | 'too-large' | 'too-dense' | 'name-leaves-folder' | 'encrypted'
+export type ZipRefusal =
+  | 'no-directory'
+  | 'too-many-entries'
+  | 'too-large'
+  | 'too-dense'
+  | 'name-leaves-folder'
+  | 'encrypted'
 
 const endMark = 0x06054b50
 const entryMark = 0x02014b50
@@ -22,7 +30,8 @@ const denseFrom = 256 * 1024
 
 function findEnd(view: DataView): number {
   const earliest = Math.max(0, view.byteLength - 22 - 65_535)
-  for (let at = view.byteLength - 22; at >= earliest; at--) if (view.getUint32(at, true) === endMark) return at
+  for (let at = view.byteLength - 22; at >= earliest; at--)
+    if (view.getUint32(at, true) === endMark) return at
   return -1
 }
 
@@ -32,7 +41,8 @@ function readEntries(bytes: Uint8Array, view: DataView, end: number): ZipDirecto
   let at = view.getUint32(end + 16, true)
   const entries: ZipEntry[] = []
   for (let entry = 0; entry < count; entry++) {
-    if (at + 46 > bytes.length || view.getUint32(at, true) !== entryMark) return { ok: false, why: 'no-directory' }
+    if (at + 46 > bytes.length || view.getUint32(at, true) !== entryMark)
+      return { ok: false, why: 'no-directory' }
     if ((view.getUint16(at + 8, true) & 1) === 1) return { ok: false, why: 'encrypted' }
     const nameLength = view.getUint16(at + 28, true)
     entries.push({

@@ -5,9 +5,20 @@ import { readCell } from '../../lib/record/read-cell.ts'
 import { dayOrderOf, readDate } from '../../lib/record/read-date.ts'
 import { readNumber } from '../../lib/record/read-number.ts'
 
-const names: Names = { fields: {}, values: { material: { 'copper-alloy': ['Copper alloy (bronze, brass)'] }, seen: { 'warty-green': ['Warts, green'] } } }
+const names: Names = {
+  fields: {},
+  values: {
+    material: { 'copper-alloy': ['Copper alloy (bronze, brass)'] },
+    seen: { 'warty-green': ['Warts, green'] },
+  },
+}
 const read = (field: FieldName, value: string | readonly string[], formula = false) =>
-  readCell(field, { column: field, value, ...(formula ? { formula: true as const } : {}) }, names, 'undecided')
+  readCell(
+    field,
+    { column: field, value, ...(formula ? { formula: true as const } : {}) },
+    names,
+    'undecided',
+  )
 const codes = (field: FieldName, value: string) => read(field, value).problems.map((one) => one.code)
 
 describe('numbers', () => {
@@ -56,8 +67,14 @@ describe('numbers', () => {
   })
 
   test('what was read forgivingly is said, what was refused is kept', () => {
-    expect(read('mass_g', '12,5 g')).toEqual({ value: 12.5, problems: [{ code: 'number-read', found: '12,5 g', suggestion: '12.5' }] })
-    expect(read('mass_g', 'heavy')).toEqual({ unread: 'heavy', problems: [{ code: 'not-a-number', found: 'heavy' }] })
+    expect(read('mass_g', '12,5 g')).toEqual({
+      value: 12.5,
+      problems: [{ code: 'number-read', found: '12,5 g', suggestion: '12.5' }],
+    })
+    expect(read('mass_g', 'heavy')).toEqual({
+      unread: 'heavy',
+      problems: [{ code: 'not-a-number', found: 'heavy' }],
+    })
     expect(read('mass_g', 'unknown')).toEqual({ value: 'unknown', problems: [] })
   })
 })
@@ -81,7 +98,11 @@ describe('dates', () => {
   })
 
   test('a date of two readings is asked about, unless its column decides', () => {
-    expect(readDate('03/04/2024', 'undecided')).toEqual({ ok: false, code: 'ambiguous-date', suggestion: '2024-04-03 or 2024-03-04' })
+    expect(readDate('03/04/2024', 'undecided')).toEqual({
+      ok: false,
+      code: 'ambiguous-date',
+      suggestion: '2024-04-03 or 2024-03-04',
+    })
     expect(readDate('03/04/2024', 'day-first')).toMatchObject({ date: '2024-04-03' })
     expect(readDate('03/04/2024', 'month-first')).toMatchObject({ date: '2024-03-04' })
   })
@@ -98,7 +119,11 @@ describe('dates', () => {
   })
 
   test('the day number of a spreadsheet is not taken for a day, but pointed at', () => {
-    expect(readDate('45383', 'undecided')).toEqual({ ok: false, code: 'not-a-date', suggestion: '2024-04-01' })
+    expect(readDate('45383', 'undecided')).toEqual({
+      ok: false,
+      code: 'not-a-date',
+      suggestion: '2024-04-01',
+    })
   })
 })
 
@@ -122,7 +147,10 @@ describe('choices', () => {
     ['iron nail', 'iron'],
     ['leathr', 'leather'],
   ])('%s is not taken, but %s is pointed at', (text, suggestion) => {
-    expect(read('material', text)).toEqual({ unread: text, problems: [{ code: 'unknown-material', found: text, suggestion }] })
+    expect(read('material', text)).toEqual({
+      unread: text,
+      problems: [{ code: 'unknown-material', found: text, suggestion }],
+    })
   })
 
   test('a list keeps what it understands and what it does not', () => {
@@ -146,7 +174,10 @@ describe('choices', () => {
   })
 
   test('JSON lists are lists already', () => {
-    expect(read('seen', ['warty-green', 'a;b'])).toMatchObject({ value: ['warty-green'], unread: String.raw`a\;b` })
+    expect(read('seen', ['warty-green', 'a;b'])).toMatchObject({
+      value: ['warty-green'],
+      unread: String.raw`a\;b`,
+    })
     expect(read('state_now', ['wet'])).toEqual({ value: 'wet', problems: [] })
   })
 
@@ -160,18 +191,30 @@ describe('choices', () => {
   test('an open list keeps other words and points at slips', () => {
     expect(read('object_kind', 'gaming piece')).toEqual({ value: 'gaming piece', problems: [] })
     expect(read('object_kind', 'Padlock')).toEqual({ value: 'padlock', problems: [] })
-    expect(read('object_kind', 'padlok')).toEqual({ value: 'padlok', problems: [{ code: 'near-known-kind', found: 'padlok', suggestion: 'padlock' }] })
+    expect(read('object_kind', 'padlok')).toEqual({
+      value: 'padlok',
+      problems: [{ code: 'near-known-kind', found: 'padlok', suggestion: 'padlock' }],
+    })
   })
 })
 
 describe('formulas and errors of spreadsheets', () => {
   test('a live formula is no value', () => {
-    expect(read('mass_g', '=A1*2', true)).toEqual({ unread: '=A1*2', problems: [{ code: 'formula', found: '=A1*2' }] })
-    expect(read('object', '=A1', true)).toEqual({ value: '=A1', problems: [{ code: 'formula', found: '=A1' }] })
+    expect(read('mass_g', '=A1*2', true)).toEqual({
+      unread: '=A1*2',
+      problems: [{ code: 'formula', found: '=A1*2' }],
+    })
+    expect(read('object', '=A1', true)).toEqual({
+      value: '=A1',
+      problems: [{ code: 'formula', found: '=A1' }],
+    })
     expect(read('object', '=A1')).toEqual({ value: '=A1', problems: [] })
   })
   test.each(['#REF!', '#N/A', '#DIV/0!', '#####'])('%s is no value, not even of a text', (text) => {
-    expect(read('object', text)).toEqual({ unread: text, problems: [{ code: 'spreadsheet-error', found: text }] })
+    expect(read('object', text)).toEqual({
+      unread: text,
+      problems: [{ code: 'spreadsheet-error', found: text }],
+    })
   })
 })
 
@@ -181,7 +224,10 @@ describe('tests and treatments', () => {
       value: ['silver-nitrate:positive', 'pin/xrf:Fe+Cu', 'residual-chloride-ppm:120'],
       problems: [],
     })
-    expect(read('tests', 'Silver nitrate: Positive, xrf: fe, cu').value).toEqual(['silver-nitrate:positive', 'xrf:Fe+Cu'])
+    expect(read('tests', 'Silver nitrate: Positive, xrf: fe, cu').value).toEqual([
+      'silver-nitrate:positive',
+      'xrf:Fe+Cu',
+    ])
     expect(read('tests', 'bath-chloride-mg-l: 12,5 mg/l').value).toEqual(['bath-chloride-mg-l:12.5'])
   })
   test('what is not understood is kept and pointed at', () => {
@@ -189,12 +235,22 @@ describe('tests and treatments', () => {
       unread: 'silver-nitrat:positive',
       problems: [{ code: 'unknown-test', suggestion: 'silver-nitrate:positive' }],
     })
-    expect(read('tests', 'magnet:stong')).toMatchObject({ problems: [{ code: 'unknown-test-result', suggestion: 'magnet:strong' }] })
-    expect(read('tests', 'xrf:Fe+Xx')).toMatchObject({ unread: 'xrf:Fe+Xx', problems: [{ code: 'unknown-test-result' }] })
+    expect(read('tests', 'magnet:stong')).toMatchObject({
+      problems: [{ code: 'unknown-test-result', suggestion: 'magnet:strong' }],
+    })
+    expect(read('tests', 'xrf:Fe+Xx')).toMatchObject({
+      unread: 'xrf:Fe+Xx',
+      problems: [{ code: 'unknown-test-result' }],
+    })
   })
   test('treatments', () => {
-    expect(read('treatments', 'Lacquered@2017-03;wet-stored').value).toEqual([{ what: 'lacquered', on: '2017-03' }, { what: 'wet-stored' }])
-    expect(read('treatments', 'waxed@2019|by=A. Reed|medium=wax').value).toEqual([{ what: 'waxed', on: '2019', by: 'A. Reed', medium: 'wax' }])
+    expect(read('treatments', 'Lacquered@2017-03;wet-stored').value).toEqual([
+      { what: 'lacquered', on: '2017-03' },
+      { what: 'wet-stored' },
+    ])
+    expect(read('treatments', 'waxed@2019|by=A. Reed|medium=wax').value).toEqual([
+      { what: 'waxed', on: '2019', by: 'A. Reed', medium: 'wax' },
+    ])
     expect(codes('treatments', '@2017')).toEqual(['unreadable-treatment'])
     expect(codes('treatments', 'waxed@3/4/17')).toEqual(['not-a-date'])
   })

@@ -57,6 +57,8 @@ describe('hazards in a text', () => {
   })
 
   test('each hazard once, with the word that told it', () => {
-    expect(hazardsIn('grenade, grenades, shell', words)).toEqual([{ hazard: 'ammunition-like', word: 'grenade' }])
+    expect(hazardsIn('grenade, grenades, shell', words)).toEqual([
+      { hazard: 'ammunition-like', word: 'grenade' },
+    ])
   })
 })

@@ -9,7 +9,9 @@ type Cells = Partial<Record<FieldName, string>>
 const rows = (...all: readonly Cells[]): readonly GivenRow[] =>
   all.map((cells, at) => ({
     row: at + 2,
-    cells: new Map(Object.entries(cells).map(([field, value]) => [field as FieldName, { column: field, value }])),
+    cells: new Map(
+      Object.entries(cells).map(([field, value]) => [field as FieldName, { column: field, value }]),
+    ),
     findExtra: {},
     partExtra: {},
   }))
@@ -28,7 +30,14 @@ describe('rows to records', () => {
     )
     expect(problems).toEqual([])
     expect(records).toEqual([
-      { find_number: 'TW-1', burial: ['clay'], components: [{ component: 'body', material: 'iron' }, { component: 'pin', material: 'copper-alloy' }] },
+      {
+        find_number: 'TW-1',
+        burial: ['clay'],
+        components: [
+          { component: 'body', material: 'iron' },
+          { component: 'pin', material: 'copper-alloy' },
+        ],
+      },
       { find_number: 'TW-2', components: [{ component: 'body', material: 'lead' }] },
     ])
   })
@@ -41,7 +50,13 @@ describe('rows to records', () => {
       { ...find, component: 'plate', material: 'tin' },
       { site_code: 'XX', ...find, recorded_on: '2024-01-01', component: 'body', material: 'gold' },
     )
-    expect(records.map((one) => [one.site_code, one.recorded_on, one.components.map((part) => part.component).join()])).toEqual([
+    expect(
+      records.map((one) => [
+        one.site_code,
+        one.recorded_on,
+        one.components.map((part) => part.component).join(),
+      ]),
+    ).toEqual([
       ['TW', '2024-01-01', 'body,pin'],
       ['TW', '2025-01-01', 'body,plate'],
       ['XX', '2024-01-01', 'body'],
@@ -49,9 +64,16 @@ describe('rows to records', () => {
   })
 
   test('an undated record beside dated ones says so', () => {
-    const { records } = read({ ...find, recorded_on: '2024-01-01', material: 'iron' }, { ...find, recorded_on: 'unknown', material: 'iron' })
+    const { records } = read(
+      { ...find, recorded_on: '2024-01-01', material: 'iron' },
+      { ...find, recorded_on: 'unknown', material: 'iron' },
+    )
     expect(records).toEqual([
-      { find_number: 'TW-1', recorded_on: '2024-01-01', components: [{ component: 'body', material: 'iron' }] },
+      {
+        find_number: 'TW-1',
+        recorded_on: '2024-01-01',
+        components: [{ component: 'body', material: 'iron' }],
+      },
       { find_number: 'TW-1', components: [{ component: 'body', material: 'iron' }] },
     ])
   })
@@ -61,8 +83,15 @@ describe('rows to records', () => {
       { ...find, state_now: 'wet', hazards_noticed: 'sharp', notes: 'one', material: 'iron' },
       { ...find, state_now: 'dry', hazards_noticed: 'mould', notes: 'two', material: 'lead' },
     )
-    expect(records[0]).toMatchObject({ state_now: 'wet', hazards_noticed: ['sharp', 'mould'], notes: 'one\ntwo', unread: { state_now: 'dry' } })
-    expect(problems).toMatchObject([{ code: 'contradiction', row: 3, column: 'state_now', found: 'dry', suggestion: 'wet' }])
+    expect(records[0]).toMatchObject({
+      state_now: 'wet',
+      hazards_noticed: ['sharp', 'mould'],
+      notes: 'one\ntwo',
+      unread: { state_now: 'dry' },
+    })
+    expect(problems).toMatchObject([
+      { code: 'contradiction', row: 3, column: 'state_now', found: 'dry', suggestion: 'wet' },
+    ])
   })
 
   test('only a missing number or a find without any component gives no record', () => {
@@ -76,24 +105,45 @@ describe('rows to records', () => {
     )
     expect(records.map((one) => one.find_number)).toEqual(['TW-3', 'TW-4', 'TW-5'])
     expect([...unreadable]).toEqual([2, 3])
-    expect(problems.filter((one) => one.severity === 'unreadable').map((one) => one.code)).toEqual(['no-find-number', 'no-component'])
+    expect(problems.filter((one) => one.severity === 'unreadable').map((one) => one.code)).toEqual([
+      'no-find-number',
+      'no-component',
+    ])
     expect(records[2]!.notes).toBe('more of it')
   })
 
   test('a material that is missing, unknown or misspelt is planned as unidentified metal', () => {
-    expect(read({ ...find, role: 'pin' })).toMatchObject({ records: [{ components: [{ material: 'metal-unidentified' }] }], problems: [{ code: 'no-material' }] })
-    expect(read({ ...find, material: 'unknown' })).toMatchObject({ records: [{ components: [{ material: 'metal-unidentified' }] }], problems: [{ code: 'material-not-told' }] })
+    expect(read({ ...find, role: 'pin' })).toMatchObject({
+      records: [{ components: [{ material: 'metal-unidentified' }] }],
+      problems: [{ code: 'no-material' }],
+    })
+    expect(read({ ...find, material: 'unknown' })).toMatchObject({
+      records: [{ components: [{ material: 'metal-unidentified' }] }],
+      problems: [{ code: 'material-not-told' }],
+    })
     expect(read({ ...find, material: 'bronz' })).toMatchObject({
       records: [{ components: [{ material: 'metal-unidentified', unread: { material: 'bronz' } }] }],
-      problems: [{ code: 'unknown-material', suggestion: 'bronze', find: 'TW-1', row: 2, column: 'material' }],
+      problems: [
+        { code: 'unknown-material', suggestion: 'bronze', find: 'TW-1', row: 2, column: 'material' },
+      ],
     })
   })
 })
 
 describe('names of components', () => {
   test('an unnamed one is the body, a second takes its role, a third is counted', () => {
-    expect(names({ ...find, material: 'iron' }, { ...find, material: 'lead', role: 'pin' }, { ...find, material: 'tin' }, { ...find, material: 'tin', role: 'pin' })).toEqual(['body', 'pin', 'body-2', 'body-3'])
-    expect(names({ ...find, material: 'iron' }, { ...find, material: 'lead', component: 'body' })).toEqual(['body-2', 'body'])
+    expect(
+      names(
+        { ...find, material: 'iron' },
+        { ...find, material: 'lead', role: 'pin' },
+        { ...find, material: 'tin' },
+        { ...find, material: 'tin', role: 'pin' },
+      ),
+    ).toEqual(['body', 'pin', 'body-2', 'body-3'])
+    expect(names({ ...find, material: 'iron' }, { ...find, material: 'lead', component: 'body' })).toEqual([
+      'body-2',
+      'body',
+    ])
   })
   test('a name given twice is told; the same row twice is read once', () => {
     const same = { ...find, component: 'pin', material: 'iron' }
@@ -106,15 +156,28 @@ describe('names of components', () => {
 
 describe('tests within a record', () => {
   test('a test that names a part is tied to it in its own spelling', () => {
-    const { records, problems } = read({ ...find, component: 'left pin', material: 'iron', tests: 'Left Pin/magnet:strong' })
+    const { records, problems } = read({
+      ...find,
+      component: 'left pin',
+      material: 'iron',
+      tests: 'Left Pin/magnet:strong',
+    })
     expect(records[0]!.tests).toEqual(['left pin/magnet:strong'])
     expect(problems).toEqual([])
   })
   test('a part that is not there, and results that disagree, are told', () => {
-    expect(read({ ...find, component: 'plate', material: 'iron', tests: 'plat/magnet:none' }).problems).toMatchObject([{ code: 'no-such-part', suggestion: 'plate' }])
-    expect(codes({ ...find, material: 'iron', tests: 'magnet:none;magnet:strong' })).toEqual(['2 tests-disagree'])
-    expect(codes({ ...find, material: 'iron', tests: 'radiograph:core-solid;radiograph:bright-lines' })).toEqual([])
-    expect(codes({ ...find, material: 'iron', core: 'none', tests: 'radiograph:core-solid' })).toEqual(['2 core-disagrees'])
+    expect(
+      read({ ...find, component: 'plate', material: 'iron', tests: 'plat/magnet:none' }).problems,
+    ).toMatchObject([{ code: 'no-such-part', suggestion: 'plate' }])
+    expect(codes({ ...find, material: 'iron', tests: 'magnet:none;magnet:strong' })).toEqual([
+      '2 tests-disagree',
+    ])
+    expect(
+      codes({ ...find, material: 'iron', tests: 'radiograph:core-solid;radiograph:bright-lines' }),
+    ).toEqual([])
+    expect(codes({ ...find, material: 'iron', core: 'none', tests: 'radiograph:core-solid' })).toEqual([
+      '2 core-disagrees',
+    ])
     expect(codes({ ...find, material: 'iron', core: 'solid', tests: 'radiograph:core-solid' })).toEqual([])
   })
 })

@@ -19,8 +19,16 @@ describe('files that are no records', () => {
     ['nothing', new Uint8Array(), 'empty-file'],
     ['only blanks', encode(' \n\n'), 'empty-file'],
     ['only a heading', encode('find_number,material\n'), 'header-only'],
-    ['a web page', encode('<!DOCTYPE html><html><table><tr><td>TW-1</td></tr></table></html>'), 'not-a-table'],
-    ['a table of a web page under another name', encode('\n<table><tr><td>TW-1</td></tr></table>'), 'not-a-table'],
+    [
+      'a web page',
+      encode('<!DOCTYPE html><html><table><tr><td>TW-1</td></tr></table></html>'),
+      'not-a-table',
+    ],
+    [
+      'a table of a web page under another name',
+      encode('\n<table><tr><td>TW-1</td></tr></table>'),
+      'not-a-table',
+    ],
     ['a PDF', encode('%PDF-1.7 find_number'), 'not-a-table'],
     ['an old workbook', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0, 0]), 'not-a-table'],
     ['a picture', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), 'not-a-table'],
@@ -37,7 +45,10 @@ describe('files that are no records', () => {
   test('a text without the heading of a find number says so once and keeps every row', async () => {
     const file = await readText('object,material\nnail,iron\na grenade,iron\n')
     expect(codes(file)).toEqual(['no-find-number-column'])
-    expect(file.unreadableRows.map((row) => [row.row, row.cells])).toEqual([[2, ['nail', 'iron']], [3, ['a grenade', 'iron']]])
+    expect(file.unreadableRows.map((row) => [row.row, row.cells])).toEqual([
+      [2, ['nail', 'iron']],
+      [3, ['a grenade', 'iron']],
+    ])
     expect(file.loudHazards).toMatchObject([{ row: 3, hazard: 'ammunition-like' }])
   })
 
@@ -55,7 +66,10 @@ describe('encodings', () => {
     const buffer = Buffer.from(mark ? `\ufeff${text}` : text, 'utf16le')
     return new Uint8Array(big ? buffer.swap16() : buffer)
   }
-  const cp1252 = Uint8Array.from(text, (letter) => ({ '–': 0x96, '“': 0x93, '”': 0x94 })[letter] ?? letter.charCodeAt(0))
+  const cp1252 = Uint8Array.from(
+    text,
+    (letter) => ({ '–': 0x96, '“': 0x93, '”': 0x94 })[letter] ?? letter.charCodeAt(0),
+  )
   test.each([
     ['utf-8', encode(text)],
     ['utf-8', encode(`\ufeff${text}`)],
@@ -72,7 +86,13 @@ describe('encodings', () => {
   })
 
   test('a few broken bytes in UTF-8 are told, and the rest stays UTF-8', async () => {
-    const file = await read(Buffer.concat([encode('find_number,material,object\nTW-1,iron,clé à é è\nTW-2,iron,x'), Buffer.from([0xff]), encode('y\n')]))
+    const file = await read(
+      Buffer.concat([
+        encode('find_number,material,object\nTW-1,iron,clé à é è\nTW-2,iron,x'),
+        Buffer.from([0xff]),
+        encode('y\n'),
+      ]),
+    )
     expect(file.problems).toMatchObject([{ code: 'undecodable-text', found: '1' }])
     expect(file.records[0]!.object).toBe('clé à é è')
     expect(finds(file)).toEqual(['TW-1', 'TW-2'])
@@ -81,13 +101,17 @@ describe('encodings', () => {
 
 describe('delimiters, headings and rows', () => {
   test.each([',', ';', '\t', '|'])('%j is found by what it makes of the headings', async (delimiter) => {
-    const file = await readText(`Find No${delimiter}Material${delimiter}burial\nTW-1${delimiter}iron${delimiter}clay\n`)
+    const file = await readText(
+      `Find No${delimiter}Material${delimiter}burial\nTW-1${delimiter}iron${delimiter}clay\n`,
+    )
     expect(file.delimiter).toBe(delimiter)
     expect(file.records).toMatchObject([{ find_number: 'TW-1', burial: ['clay'] }])
   })
 
   test('lists by semicolon do not mislead', async () => {
-    const file = await readText('find_number,material,burial\nTW-1,iron,clay;damp;peat\nTW-2,iron,clay;damp;cess\n')
+    const file = await readText(
+      'find_number,material,burial\nTW-1,iron,clay;damp;peat\nTW-2,iron,clay;damp;cess\n',
+    )
     expect(file.delimiter).toBe(',')
     expect(file.records[0]!.burial).toEqual(['clay', 'damp', 'peat'])
   })
@@ -96,21 +120,36 @@ describe('delimiters, headings and rows', () => {
     expect(finds(await readText(`sep=;\r\nfind_number;material\r\nTW-1;iron\r\n`))).toEqual(['TW-1'])
     expect(finds(await readText('find_number,material\rTW-1,iron\rTW-2,lead'))).toEqual(['TW-1', 'TW-2'])
     const titled = await readText('Tollgate Wharf finds\n\nfind_number,material\nTW-1,bronz\n')
-    expect(titled.problems).toMatchObject([{ code: 'rows-above-heading', row: 1 }, { code: 'unknown-material', row: 4 }])
+    expect(titled.problems).toMatchObject([
+      { code: 'rows-above-heading', row: 1 },
+      { code: 'unknown-material', row: 4 },
+    ])
   })
 
   test('headings are matched forgivingly; unknown columns are kept and listed', async () => {
-    const file = await readText('FIND NUMBER,Materiel,Weight (g),Recorded On,Photographer,,Photographer\nTW-1,iron,12,2024-03-01,Ann,x,Bob\n')
+    const file = await readText(
+      'FIND NUMBER,Materiel,Weight (g),Recorded On,Photographer,,Photographer\nTW-1,iron,12,2024-03-01,Ann,x,Bob\n',
+    )
     expect(file.unknownColumns).toEqual(['Photographer', 'Photographer'])
     expect(file.records).toEqual([
       {
         find_number: 'TW-1',
         recorded_on: '2024-03-01',
         mass_g: 12,
-        components: [{ component: 'body', material: 'iron', extra: { Photographer: 'Ann', 'column F': 'x', 'Photographer (2)': 'Bob' } }],
+        components: [
+          {
+            component: 'body',
+            material: 'iron',
+            extra: { Photographer: 'Ann', 'column F': 'x', 'Photographer (2)': 'Bob' },
+          },
+        ],
       },
     ])
-    expect(file.problems).toMatchObject([{ code: 'guessed-heading', found: 'Materiel', suggestion: 'material' }, { code: 'unknown-column' }, { code: 'unknown-column' }])
+    expect(file.problems).toMatchObject([
+      { code: 'guessed-heading', found: 'Materiel', suggestion: 'material' },
+      { code: 'unknown-column' },
+      { code: 'unknown-column' },
+    ])
   })
 
   test('a heading in another unit is no slip of ours', async () => {
@@ -121,14 +160,20 @@ describe('delimiters, headings and rows', () => {
 
   test('a second column of one field is kept beside the record', async () => {
     const file = await readText('find_number,material,Mass,mass_g\nTW-1,iron,12,13\n')
-    expect(file.problems).toMatchObject([{ code: 'duplicate-heading', column: 'mass_g' }, { code: 'unknown-column' }])
+    expect(file.problems).toMatchObject([
+      { code: 'duplicate-heading', column: 'mass_g' },
+      { code: 'unknown-column' },
+    ])
     expect(file.records).toMatchObject([{ mass_g: 12, components: [{ extra: { mass_g: '13' } }] }])
   })
 
   test('rows longer and shorter than the headings', async () => {
     const file = await readText('find_number,material,mass_g\nTW-1,iron,12,5\nTW-2,iron\n')
     expect(file.problems).toMatchObject([{ code: 'too-many-cells', row: 2, found: '5' }])
-    expect(file.records).toMatchObject([{ components: [{ extra: { 'column D': '5' } }] }, { find_number: 'TW-2' }])
+    expect(file.records).toMatchObject([
+      { components: [{ extra: { 'column D': '5' } }] },
+      { find_number: 'TW-2' },
+    ])
   })
 
   test('blank rows count as rows', async () => {
@@ -138,18 +183,24 @@ describe('delimiters, headings and rows', () => {
 
 describe('quotes', () => {
   test('one that is never closed costs no find below it', async () => {
-    const file = await readText('find_number,material,object\nTW-1,iron,"nail\nTW-2,lead,weight\nTW-3,tin,"spoon"\nTW-4,gold,ring\n')
+    const file = await readText(
+      'find_number,material,object\nTW-1,iron,"nail\nTW-2,lead,weight\nTW-3,tin,"spoon"\nTW-4,gold,ring\n',
+    )
     expect(finds(file)).toEqual(['TW-1', 'TW-2', 'TW-3', 'TW-4'])
     expect(file.records.map((one) => one.object)).toEqual(['"nail', 'weight', 'spoon', 'ring'])
     expect(file.problems).toMatchObject([{ code: 'unbalanced-quote', row: 2, line: 2 }])
   })
   test('one that would be closed by a later one of its kind', async () => {
-    const file = await readText('find_number,material,object\nTW-1,iron,"nail\nTW-2,lead,x\nTW-3,tin,spoon"\n')
+    const file = await readText(
+      'find_number,material,object\nTW-1,iron,"nail\nTW-2,lead,x\nTW-3,tin,spoon"\n',
+    )
     expect(finds(file)).toEqual(['TW-1', 'TW-2', 'TW-3'])
     expect(codes(file)).toEqual(['unbalanced-quote', 'stray-quote'])
   })
   test('inches are no quotes; cells of several lines stay one row', async () => {
-    const file = await readText('find_number,material,object\nTW-1,iron,5" nail\nTW-2,lead,"one\ntwo, ""three"""\nTW-3,lead,x\n')
+    const file = await readText(
+      'find_number,material,object\nTW-1,iron,5" nail\nTW-2,lead,"one\ntwo, ""three"""\nTW-3,lead,x\n',
+    )
     expect(file.records.map((one) => one.object)).toEqual(['5" nail', 'one\ntwo, "three"', 'x'])
     expect(file.problems).toMatchObject([{ code: 'stray-quote', severity: 'note', row: 2 }])
   })
@@ -157,17 +208,24 @@ describe('quotes', () => {
 
 describe('cells', () => {
   test('formulas are told, guarded texts and kept zeros are read', async () => {
-    const file = await readText(`find_number,material,object,mass_g,context\nTW-1,iron,=A1+1,=2*3,"=""0012"""\nTW-2,iron,'=A1,-5,'-x\n`)
+    const file = await readText(
+      `find_number,material,object,mass_g,context\nTW-1,iron,=A1+1,=2*3,"=""0012"""\nTW-2,iron,'=A1,-5,'-x\n`,
+    )
     expect(file.problems.map((one) => [one.row, one.code, one.field])).toEqual([
       [2, 'formula', 'object'],
       [2, 'formula', 'mass_g'],
       [3, 'out-of-range', 'mass_g'],
     ])
-    expect(file.records).toMatchObject([{ object: '=A1+1', context: '0012', unread: { mass_g: '=2*3' } }, { object: '=A1', context: '-x', unread: { mass_g: '-5' } }])
+    expect(file.records).toMatchObject([
+      { object: '=A1+1', context: '0012', unread: { mass_g: '=2*3' } },
+      { object: '=A1', context: '-x', unread: { mass_g: '-5' } },
+    ])
   })
 
   test('dates in another order are settled by their column, or asked about', async () => {
-    const settled = await readText('find_number,material,lifted_on\nTW-1,iron,03/04/2024\nTW-2,iron,31/03/2024\n')
+    const settled = await readText(
+      'find_number,material,lifted_on\nTW-1,iron,03/04/2024\nTW-2,iron,31/03/2024\n',
+    )
     expect(settled.records.map((one) => one.lifted_on)).toEqual(['2024-04-03', '2024-03-31'])
     const open = await readText('find_number,material,lifted_on\nTW-1,iron,03/04/2024\n')
     expect(open.records).toMatchObject([{ unread: { lifted_on: '03/04/2024' } }])
@@ -175,7 +233,9 @@ describe('cells', () => {
   })
 
   test('a row whose only readable cell is a hazard', async () => {
-    const file = await readText('find_number,material,hazards_noticed,object\n,,ammunition-like,\n,,,grenade\nTW-9,,sharp,\n')
+    const file = await readText(
+      'find_number,material,hazards_noticed,object\n,,ammunition-like,\n,,,grenade\nTW-9,,sharp,\n',
+    )
     expect(file.records).toEqual([])
     expect(file.unreadableRows.map((row) => row.row)).toEqual([2, 3, 4])
     expect(file.loudHazards.map((one) => [one.row, one.find, one.hazard])).toEqual([
@@ -188,16 +248,38 @@ describe('cells', () => {
   test('unknown everywhere', async () => {
     const { fields } = await import('../../lib/record/fields.ts')
     const headings = Object.keys(fields)
-    const file = await readText(`${headings.join(',')}\n${headings.map((name) => (name === 'find_number' ? 'TW-1' : 'unknown')).join(',')}\n`)
-    expect(file.records).toMatchObject([{ find_number: 'TW-1', state_now: 'unknown', mass_g: 'unknown', burial: ['unknown'], components: [{ material: 'metal-unidentified', core: 'unknown' }] }])
+    const file = await readText(
+      `${headings.join(',')}\n${headings.map((name) => (name === 'find_number' ? 'TW-1' : 'unknown')).join(',')}\n`,
+    )
+    expect(file.records).toMatchObject([
+      {
+        find_number: 'TW-1',
+        state_now: 'unknown',
+        mass_g: 'unknown',
+        burial: ['unknown'],
+        components: [{ material: 'metal-unidentified', core: 'unknown' }],
+      },
+    ])
     expect(file.problems.filter((one) => one.severity !== 'note')).toEqual([])
   })
 })
 
 describe('JSON', () => {
-  const record = { find_number: 'TW-1', burial: 'clay', mass_g: 12.5, pet: { name: 'Rex' }, components: [{ material: 'iron', seen: ['loose-flakes'], wear: 3 }] }
+  const record = {
+    find_number: 'TW-1',
+    burial: 'clay',
+    mass_g: 12.5,
+    pet: { name: 'Rex' },
+    components: [{ material: 'iron', seen: ['loose-flakes'], wear: 3 }],
+  }
   const expected = [
-    { find_number: 'TW-1', burial: ['clay'], mass_g: 12.5, extra: { pet: { name: 'Rex' } }, components: [{ component: 'body', material: 'iron', seen: ['loose-flakes'], extra: { wear: 3 } }] },
+    {
+      find_number: 'TW-1',
+      burial: ['clay'],
+      mass_g: 12.5,
+      extra: { pet: { name: 'Rex' } },
+      components: [{ component: 'body', material: 'iron', seen: ['loose-flakes'], extra: { wear: 3 } }],
+    },
   ]
   test.each([
     ['one object', JSON.stringify(record)],
@@ -216,12 +298,18 @@ describe('JSON', () => {
   })
 
   test('one broken piece costs no other, and its dangers are heard', async () => {
-    const file = await readText('[\n {"find_number":"TW-1","components":[{"material":"iron"}]},\n {"find_number":"TW-2","notes":"grenade" "x"},\n {"find_number":"TW-3","components":[{"material":"iron"}]}\n]')
+    const file = await readText(
+      '[\n {"find_number":"TW-1","components":[{"material":"iron"}]},\n {"find_number":"TW-2","notes":"grenade" "x"},\n {"find_number":"TW-3","components":[{"material":"iron"}]}\n]',
+    )
     expect(finds(file)).toEqual(['TW-1', 'TW-3'])
     expect(file.problems).toMatchObject([{ code: 'broken-json', row: 2, line: 3 }])
-    expect(file.unreadableRows).toMatchObject([{ row: 2, line: 3, cells: ['{"find_number":"TW-2","notes":"grenade" "x"}'] }])
+    expect(file.unreadableRows).toMatchObject([
+      { row: 2, line: 3, cells: ['{"find_number":"TW-2","notes":"grenade" "x"}'] },
+    ])
     expect(file.loudHazards).toMatchObject([{ row: 2, line: 3, hazard: 'ammunition-like' }])
-    const lines = await readText('{"find_number":"TW-1","material":"iron"}\n{"find_number":"TW-2",\n{"find_number":"TW-3","material":"iron"}\n')
+    const lines = await readText(
+      '{"find_number":"TW-1","material":"iron"}\n{"find_number":"TW-2",\n{"find_number":"TW-3","material":"iron"}\n',
+    )
     expect(finds(lines)).toEqual(['TW-1', 'TW-3'])
     expect(lines.problems).toMatchObject([{ code: 'broken-json', row: 2, line: 2 }])
   })
@@ -233,7 +321,9 @@ describe('JSON', () => {
   })
 
   test('items that are no records, and a record without components', async () => {
-    const file = await readText('[[1],{"find_number":"TW-1","components":[]},"grenade",{"components":[{"material":"iron"}]}]')
+    const file = await readText(
+      '[[1],{"find_number":"TW-1","components":[]},"grenade",{"components":[{"material":"iron"}]}]',
+    )
     expect(file.problems.map((one) => [one.row, one.code])).toEqual([
       [1, 'not-an-object'],
       [2, 'no-component'],
@@ -284,10 +374,32 @@ describe('workbooks', () => {
   const blank = Buffer.alloc(30_000_000)
   test.each([
     ['that unpack to far more than their size', [{ name: 'xl/workbook.xml', content: blank }], 'too-dense'],
-    ['that declare more than a workbook holds', [{ name: 'xl/workbook.xml', content: encode('x'), declared: 100_000_000 }], 'too-large'],
-    ['whose directory lies', [{ name: 'xl/workbook.xml', content: blank, declared: 1000 }], 'xl/workbook.xml'],
-    ['that point out of themselves', [{ name: 'xl/workbook.xml', content: encode('x') }, { name: '../../etc/x', content: encode('x') }], 'name-leaves-folder'],
-    ['of very many parts', Array.from({ length: 300 }, (_, at) => ({ name: `xl/worksheets/sheet${at}.xml`, content: encode('x') })), 'too-many-entries'],
+    [
+      'that declare more than a workbook holds',
+      [{ name: 'xl/workbook.xml', content: encode('x'), declared: 100_000_000 }],
+      'too-large',
+    ],
+    [
+      'whose directory lies',
+      [{ name: 'xl/workbook.xml', content: blank, declared: 1000 }],
+      'xl/workbook.xml',
+    ],
+    [
+      'that point out of themselves',
+      [
+        { name: 'xl/workbook.xml', content: encode('x') },
+        { name: '../../etc/x', content: encode('x') },
+      ],
+      'name-leaves-folder',
+    ],
+    [
+      'of very many parts',
+      Array.from({ length: 300 }, (_, at) => ({
+        name: `xl/worksheets/sheet${at}.xml`,
+        content: encode('x'),
+      })),
+      'too-many-entries',
+    ],
   ])('%s are refused', async (_, entries, why) => {
     const started = performance.now()
     const file = await read(zip(entries))
@@ -296,20 +408,37 @@ describe('workbooks', () => {
   })
 
   test('one that is cut short or holds nonsense is told', async () => {
-    const whole = await writeWorkbook('finds', [['find_number', 'material'], ['TW-1', 'iron']])
+    const whole = await writeWorkbook('finds', [
+      ['find_number', 'material'],
+      ['TW-1', 'iron'],
+    ])
     expect(codes(await read(whole.slice(0, whole.length - 30)))).toEqual(['unsafe-workbook'])
-    expect(codes(await read(zip([{ name: 'xl/workbook.xml', content: encode('<not a workbook') }])))).toEqual(['broken-workbook'])
+    expect(codes(await read(zip([{ name: 'xl/workbook.xml', content: encode('<not a workbook') }])))).toEqual(
+      ['broken-workbook'],
+    )
   })
 
   test('dates, numbers and truth values come as texts; the sheet with find numbers is the one', async () => {
     const bytes = await writeExcelFile([
-      { sheet: 'Notes', data: [['what', 'why'], ['about', 'the dig']] },
+      {
+        sheet: 'Notes',
+        data: [
+          ['what', 'why'],
+          ['about', 'the dig'],
+        ],
+      },
       {
         sheet: 'Finds',
         data: [
           [null, null, null, null],
           ['Find No', 'material', 'recorded_on', 'wet_when_lifted', 'mass_g'],
-          ['TW-1', 'iron', { value: new Date(Date.UTC(2024, 2, 1)), type: Date, format: 'dd/mm/yyyy' }, { value: true, type: Boolean }, { value: 12.5, type: Number }],
+          [
+            'TW-1',
+            'iron',
+            { value: new Date(Date.UTC(2024, 2, 1)), type: Date, format: 'dd/mm/yyyy' },
+            { value: true, type: Boolean },
+            { value: 12.5, type: Number },
+          ],
           [{ value: 412, type: Number }, 'bronz', null, null, null],
         ],
       },

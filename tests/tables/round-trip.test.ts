@@ -5,38 +5,78 @@ import { readFile } from '../../lib/tables/read-file.ts'
 import { recordsToCsv, recordsToJsonLines, recordsToXlsx } from '../../lib/tables/write-file.ts'
 import { recordsArbitrary, textArbitrary } from '../arbitrary/record.ts'
 
-const names = { fields: { mass_g: ['Mass'], material: ['Made of'] }, values: { material: { iron: ['Iron or steel'] } } }
+const names = {
+  fields: { mass_g: ['Mass'], material: ['Made of'] },
+  values: { material: { iron: ['Iron or steel'] } },
+}
 const bytes = (text: string) => new TextEncoder().encode(text)
 
 /** Keys and values that no field knows, and values that no field understood. */
 const key = textArbitrary.filter((text) => text !== '__proto__')
-const bag = fc.dictionary(key, fc.oneof(textArbitrary, fc.jsonValue({ maxDepth: 1 }).map((value) => JSON.parse(JSON.stringify(value)) as unknown)), { minKeys: 1, maxKeys: 3, noNullPrototype: true })
-const unread = fc.constantFrom({ core: 'sollid' }, { fragility: String.raw`brok\;en` }, { seen: 'wartig' }, { seen: 'one;two' })
-const findUnread = fc.constantFrom({ state_now: 'moistish' }, { mass_g: 'heavy' }, { context: 'C1;C2' }, { lifted_by: String.raw`x\;y;z` }, { burial: 'bogg;fenn' }, { recorded_on: '31/31/2024' })
+const bag = fc.dictionary(
+  key,
+  fc.oneof(
+    textArbitrary,
+    fc.jsonValue({ maxDepth: 1 }).map((value) => JSON.parse(JSON.stringify(value)) as unknown),
+  ),
+  { minKeys: 1, maxKeys: 3, noNullPrototype: true },
+)
+const unread = fc.constantFrom(
+  { core: 'sollid' },
+  { fragility: String.raw`brok\;en` },
+  { seen: 'wartig' },
+  { seen: 'one;two' },
+)
+const findUnread = fc.constantFrom(
+  { state_now: 'moistish' },
+  { mass_g: 'heavy' },
+  { context: 'C1;C2' },
+  { lifted_by: String.raw`x\;y;z` },
+  { burial: 'bogg;fenn' },
+  { recorded_on: '31/31/2024' },
+)
 
-const kept = (most: number, least = 1): fc.Arbitrary<readonly ConditionRecord[]> => fc
-  .tuple(recordsArbitrary(most, least), fc.array(fc.tuple(fc.option(bag), fc.option(bag), fc.option(unread), fc.option(findUnread)), { minLength: most, maxLength: most }))
-  .map(([records, more]) =>
-    records.map((record, at) => {
-      const [ofFind, ofPart, misread, findMisread] = more[at]!
-      const [first, ...rest] = record.components
-      const part = { ...first!, ...(ofPart ? { extra: ofPart } : {}), ...(misread ? { unread: misread } : {}) }
-      const own: Record<string, unknown> = { ...record, ...(ofFind ? { extra: ofFind } : {}), ...(findMisread ? { unread: findMisread } : {}) }
-      // A value may stand beside one that contradicts it, but a second day makes a second record.
-      if (findMisread && 'recorded_on' in findMisread) delete own['recorded_on']
-      // Of a text there is nothing to misread; what is kept beside it contradicts it.
-      for (const field of ['context', 'lifted_by']) if (findMisread && field in findMisread) own[field] ??= 'C9'
-      const clean: Record<string, unknown> = { ...part }
-      for (const field of Object.keys(misread ?? {})) if (field !== 'seen') delete clean[field]
-      return { ...own, components: [clean, ...rest] } as unknown as ConditionRecord
-    }),
-  )
+const kept = (most: number, least = 1): fc.Arbitrary<readonly ConditionRecord[]> =>
+  fc
+    .tuple(
+      recordsArbitrary(most, least),
+      fc.array(fc.tuple(fc.option(bag), fc.option(bag), fc.option(unread), fc.option(findUnread)), {
+        minLength: most,
+        maxLength: most,
+      }),
+    )
+    .map(([records, more]) =>
+      records.map((record, at) => {
+        const [ofFind, ofPart, misread, findMisread] = more[at]!
+        const [first, ...rest] = record.components
+        const part = {
+          ...first!,
+          ...(ofPart ? { extra: ofPart } : {}),
+          ...(misread ? { unread: misread } : {}),
+        }
+        const own: Record<string, unknown> = {
+          ...record,
+          ...(ofFind ? { extra: ofFind } : {}),
+          ...(findMisread ? { unread: findMisread } : {}),
+        }
+        // A value may stand beside one that contradicts it, but a second day makes a second record.
+        if (findMisread && 'recorded_on' in findMisread) delete own['recorded_on']
+        // Of a text there is nothing to misread; what is kept beside it contradicts it.
+        for (const field of ['context', 'lifted_by'])
+          if (findMisread && field in findMisread) own[field] ??= 'C9'
+        const clean: Record<string, unknown> = { ...part }
+        for (const field of Object.keys(misread ?? {})) if (field !== 'seen') delete clean[field]
+        return { ...own, components: [clean, ...rest] } as unknown as ConditionRecord
+      }),
+    )
 
 describe('what leaves as a file comes back as the same records', () => {
   test('CSV', async () => {
     await fc.assert(
       fc.asyncProperty(kept(4), async (records) => {
-        expect((await readFile(bytes(recordsToCsv(records, names.fields)), names, [])).records).toEqual(records)
+        expect((await readFile(bytes(recordsToCsv(records, names.fields)), names, [])).records).toEqual(
+          records,
+        )
       }),
       { numRuns: 1000 },
     )
@@ -44,7 +84,9 @@ describe('what leaves as a file comes back as the same records', () => {
   test('JSON lines', async () => {
     await fc.assert(
       fc.asyncProperty(kept(4), async (records) => {
-        expect((await readFile(bytes(recordsToJsonLines(records, names.fields)), names, [])).records).toEqual(records)
+        expect((await readFile(bytes(recordsToJsonLines(records, names.fields)), names, [])).records).toEqual(
+          records,
+        )
       }),
       { numRuns: 1000 },
     )
@@ -52,7 +94,9 @@ describe('what leaves as a file comes back as the same records', () => {
   test('XLSX, many records a file', async () => {
     await fc.assert(
       fc.asyncProperty(kept(50, 40), async (records) => {
-        expect((await readFile(await recordsToXlsx(records, names.fields), names, [])).records).toEqual(records)
+        expect((await readFile(await recordsToXlsx(records, names.fields), names, [])).records).toEqual(
+          records,
+        )
       }),
       { numRuns: 25, endOnFailure: true },
     )
@@ -61,9 +105,17 @@ describe('what leaves as a file comes back as the same records', () => {
   test('dated records of one find, one of them undated', async () => {
     const part = { component: 'body', material: 'iron' as const }
     const records = ['2024-01-01', undefined, '2025-01-01'].map(
-      (day) => ({ find_number: 'TW-1', site_code: 'TW', ...(day === undefined ? {} : { recorded_on: day }), components: [part] }) as ConditionRecord,
+      (day) =>
+        ({
+          find_number: 'TW-1',
+          site_code: 'TW',
+          ...(day === undefined ? {} : { recorded_on: day }),
+          components: [part],
+        }) as ConditionRecord,
     )
     expect((await readFile(bytes(recordsToCsv(records, names.fields)), names, [])).records).toEqual(records)
-    expect((await readFile(bytes(recordsToJsonLines(records, names.fields)), names, [])).records).toEqual(records)
+    expect((await readFile(bytes(recordsToJsonLines(records, names.fields)), names, [])).records).toEqual(
+      records,
+    )
   })
 })

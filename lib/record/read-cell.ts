@@ -1,50 +1,20 @@
+import { flaw, refused, type CellRead } from './cell-read.ts'
 import { cleanText } from './clean-text.ts'
 import { fields, type FieldName } from './fields.ts'
 import type { GivenCell } from './given.ts'
 import { closest, nameKey } from './likeness.ts'
 import { joinList, splitList } from './list-cell.ts'
 import type { Names } from './names.ts'
-import type { ProblemCode } from './problem.ts'
 import { readChoice } from './read-choice.ts'
 import { readDate, type DayOrder } from './read-date.ts'
+import { choices, listed, otherParting, tests, treatments } from './read-list.ts'
 import { readNumber } from './read-number.ts'
-import type { Treatment } from './record.ts'
-import { readTest } from './tests.ts'
-import { readTreatment } from './treatment-text.ts'
-
-export type FieldValue = string | number | readonly string[] | readonly Treatment[]
-
-export interface CellProblem {
-  readonly code: ProblemCode
-  readonly found: string
-  readonly suggestion?: string
-}
-
-/** What a cell says: the part that was understood, the part that was not (as written, parted by `;`), and why. */
-export interface CellRead {
-  readonly value?: FieldValue
-  readonly unread?: string
-  readonly problems: readonly CellProblem[]
-}
 
 const sheetError =
   /^#(?:REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|FIELD!|BLOCKED!|UNKNOWN!|GETTING_DATA)$|^#{3,}$/i
 /** Of these, `unknown` tells nothing that an empty cell does not. */
 const untold: readonly string[] = ['date', 'tests', 'treatments']
 const blankWord = /^(?:[-–—]+|n\/?a|n\.a\.|nil|null)$/i
-
-const flaw = (code: ProblemCode, found: string, suggestion?: string | null): CellProblem => ({
-  code,
-  found,
-  ...(suggestion === undefined || suggestion === null ? {} : { suggestion }),
-})
-
-const refused = (found: string, code: ProblemCode, suggestion?: string | null): CellRead => ({
-  unread: joinList([found]),
-  problems: [flaw(code, found, suggestion)],
-})
-
-const otherParting = /[,|/\n&+]|\s+and\s+/
 
 function choice(field: FieldName, text: string, names: Names): CellRead {
   const read = readChoice(field, text, names)
@@ -53,94 +23,6 @@ function choice(field: FieldName, text: string, names: Names): CellRead {
   if (pieces.length > 1 && pieces.every((piece) => readChoice(field, piece, names).ok))
     return refused(text, 'several-values')
   return refused(text, field === 'material' ? 'unknown-material' : 'unknown-value', read.suggestion)
-}
-
-/** `washed, brushed` where `;` is the rule: taken apart when that makes at least one of the pieces known. */
-function otherwiseListed(field: FieldName, item: string, names: Names): readonly string[] | null {
-  if (!otherParting.test(item)) return null
-  const pieces = item
-    .split(otherParting)
-    .map((piece) => piece.trim())
-    .filter((piece) => piece !== '')
-  return pieces.length > 1 && pieces.some((piece) => readChoice(field, piece, names).ok) ? pieces : null
-}
-
-function choices(field: FieldName, items: readonly string[], names: Names): CellRead {
-  const values = new Set<string>()
-  const unread: string[] = []
-  const problems: CellProblem[] = []
-  const take = (text: string) => {
-    const read = readChoice(field, text, names)
-    if (!read.ok) {
-      unread.push(text)
-      problems.push(flaw('unknown-value', text, read.suggestion))
-    } else {
-      values.add(read.id)
-      if (read.guessed) problems.push(flaw('guessed-value', text, read.id))
-    }
-  }
-  for (const item of items) {
-    const pieces = readChoice(field, item, names).ok ? null : otherwiseListed(field, item, names)
-    if (pieces) problems.push(flaw('listed-otherwise', item, pieces.join(';')))
-    for (const piece of pieces ?? [item]) take(piece)
-  }
-  return listed([...values], unread, problems)
-}
-
-function listed(
-  value: readonly string[] | readonly Treatment[],
-  unread: readonly string[],
-  problems: readonly CellProblem[],
-): CellRead {
-  return {
-    ...(value.length === 0 ? {} : { value }),
-    ...(unread.length === 0 ? {} : { unread: joinList(unread) }),
-    problems,
-  }
-}
-
-/** Tests parted by commas come apart only where each piece has its own name. */
-function eachTest(item: string): readonly string[] {
-  if (readTest(item).ok) return [item]
-  const pieces = item.split(/[,\n](?=[^,\n:]*:)/).map((piece) => piece.trim())
-  return pieces.filter((piece) => piece !== '')
-}
-
-function tests(items: readonly string[]): CellRead {
-  const written = new Set<string>()
-  const unread: string[] = []
-  const problems: CellProblem[] = []
-  for (const item of items.flatMap(eachTest)) {
-    const read = readTest(item)
-    if (read.ok) {
-      written.add(read.test.written)
-      if (!read.asWritten) problems.push(flaw('test-read', item, read.test.written))
-    } else {
-      unread.push(item)
-      problems.push(flaw(read.code, item, read.suggestion))
-    }
-  }
-  return listed([...written], unread, problems)
-}
-
-const looseDate = /^\d{4}(?:-\d{2}(?:-\d{2})?)?$/
-
-function treatments(items: readonly string[]): CellRead {
-  const read: Treatment[] = []
-  const unread: string[] = []
-  const problems: CellProblem[] = []
-  for (const item of items) {
-    const treatment = readTreatment(item)
-    if (!treatment) {
-      unread.push(item)
-      problems.push(flaw('unreadable-treatment', item))
-      continue
-    }
-    read.push(treatment)
-    if (treatment.on !== undefined && !looseDate.test(treatment.on))
-      problems.push(flaw('not-a-date', treatment.on))
-  }
-  return listed(read, unread, problems)
 }
 
 /** An open list keeps other words as they are, but a slip of a listed one is pointed out. */

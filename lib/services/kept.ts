@@ -2,7 +2,7 @@ import type { IsoDate } from '../base/calendar.ts'
 import type { Contact, Who } from '../knowledge/knowledge.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
-import type { FileRead } from '../tables/read-file.ts'
+import type { FileRead } from '../tables/file-read.ts'
 
 /** Who writes, and from which device: on every write, shown as unverified until accounts exist. */
 export interface Actor {

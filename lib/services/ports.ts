@@ -4,7 +4,7 @@ import type { Plan } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { BoxGiven, RoomGiven } from '../record/places.ts'
 import type { ConditionRecord } from '../record/record.ts'
-import type { UnreadableRow } from '../tables/read-file.ts'
+import type { UnreadableRow } from '../tables/file-read.ts'
 import type { BandCount, FindQuery, UrgencyCount } from './find-query.ts'
 import type {
   Actor,

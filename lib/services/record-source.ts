@@ -2,8 +2,11 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { namesOf } from '../knowledge/names.ts'
 import type { Problem } from '../record/problem.ts'
 import type { HazardSeen } from '../record/read-row.ts'
-import { streamCsv, surveyCsv, type CsvBatch, type OpenFile } from '../tables/csv-stream.ts'
-import { readFile, type FileRead } from '../tables/read-file.ts'
+import { streamCsv, type CsvBatch } from '../tables/csv-stream.ts'
+import { surveyCsv } from '../tables/csv-survey.ts'
+import type { OpenFile } from '../tables/csv-walk.ts'
+import type { FileRead } from '../tables/file-read.ts'
+import { readFile } from '../tables/read-file.ts'
 
 /** Records, problems and unreadable rows of a stretch of a file, in its order. */
 export type Batch = CsvBatch

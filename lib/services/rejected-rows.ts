@@ -1,7 +1,7 @@
 import { given, refused } from '../base/outcome.ts'
 import { missing, type Answer } from '../base/trouble.ts'
 import { mendFile, type MendFile } from '../tables/mend-file.ts'
-import type { UnreadableRow } from '../tables/read-file.ts'
+import type { UnreadableRow } from '../tables/file-read.ts'
 import { problemAdvice } from '../wording/problems.ts'
 import type { ImportBatch } from './kept.ts'
 import type { World } from './ports.ts'

@@ -1,7 +1,7 @@
 import { mendColumn } from '../record/extra-cell.ts'
 import type { Problem } from '../record/problem.ts'
 import { byteOrderMark, csvText } from './csv-write.ts'
-import type { FileRead, UnreadableRow } from './read-file.ts'
+import type { FileRead, UnreadableRow } from './file-read.ts'
 
 export interface MendFile {
   readonly extension: 'csv' | 'jsonl'

@@ -1,123 +1,10 @@
 import fc from 'fast-check'
 import type { IsoDate } from '../../lib/base/calendar.ts'
-import { cleanText } from '../../lib/record/clean-text.ts'
 import { fields, type FieldName } from '../../lib/record/fields.ts'
 import * as ids from '../../lib/record/ids.ts'
 import { nameKey } from '../../lib/record/likeness.ts'
 import type { Component, ConditionRecord, Treatment } from '../../lib/record/record.ts'
-
-/** Texts that have broken a reader or a writer somewhere. */
-const awkward = [
-  '=1+1',
-  '+44 1',
-  '-5',
-  '-x',
-  '@home',
-  "'",
-  "'=x",
-  "''-1",
-  '"',
-  '""',
-  'a"b',
-  '5" nail',
-  'a,b',
-  'a;b',
-  ';',
-  '\\',
-  '\\;',
-  'a\\;b\\',
-  'C:\\finds\\1',
-  'two\nlines',
-  'a\tb',
-  'a|b',
-  'unknown',
-  'null',
-  'NaN',
-  'true',
-  '0012',
-  '1e5',
-  '12,5',
-  '1 200',
-  '2024-03-01',
-  '03/04/2024',
-  'json:{"a":1}',
-  'json:',
-  '_x0041_',
-  '_x005F_x0041_',
-  '__proto__',
-  'constructor',
-  'toString',
-  '{"a":1}',
-  '[1]',
-  '<b>&amp;</b>',
-  '&lt;',
-  'é',
-  'e\u0301',
-  'ß',
-  'Ω',
-  '中',
-  '😀',
-  '\u00a0x',
-  '\u200b',
-  '\u2028',
-  '\ufeffx',
-  'find.x',
-  'part.x',
-  'material',
-  'Find Number',
-  'sep=;',
-  '#tag',
-  '=HYPERLINK("x")',
-  'C++',
-  'a@b|by=c',
-]
-
-export const textArbitrary: fc.Arbitrary<string> = fc
-  .oneof(
-    { weight: 3, arbitrary: fc.stringMatching(/^[A-Za-z][a-z]{2,8}( [a-z]{2,6}){0,3}$/) },
-    { weight: 2, arbitrary: fc.constantFrom(...awkward) },
-    { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 20 }) },
-  )
-  .map(cleanText)
-  .filter((text) => text !== '' && !/^#(?:[A-Z/0]+[!?]?|#+)$/i.test(text))
-
-/** Trade words that name no hazard and no kind of object. */
-export const plainWords: fc.Arbitrary<string> = fc.constantFrom(
-  'strip of metal',
-  'bent piece',
-  'Trench 4, north side',
-  'by hand',
-  'quay fill',
-  'upper layer',
-  'looks old',
-  'C1207',
-  'tray 3',
-)
-
-/** Words that name a hazard or a kind of object, here and there among others. */
-export const tellingWords: fc.Arbitrary<string> = fc.oneof(
-  plainWords,
-  fc.constantFrom(
-    'musket ball',
-    'live grenade',
-    'gas mask',
-    'radium dial',
-    'old museum label',
-    'human bone',
-    'mercury beads',
-    'aerosol can',
-  ),
-  fc.constantFrom(
-    'padlock',
-    'coffin plate',
-    'silver coin',
-    'knife blade',
-    'bowl',
-    'coin hoard',
-    'wound wire pin',
-    'horseshoe',
-  ),
-)
+import { plainWords, tellingWords, textArbitrary } from './text.ts'
 
 const dateArbitrary: fc.Arbitrary<IsoDate> = fc
   .date({ min: new Date('1950-01-01'), max: new Date('2060-12-31'), noInvalidDate: true })
@@ -350,9 +237,9 @@ export function anyRecord(manner: Omit<Manner, 'filled' | 'words'> = {}): fc.Arb
 }
 
 /** Records of different finds, as one file holds them. */
-export function recordsArbitrary(most = 5): fc.Arbitrary<readonly ConditionRecord[]> {
+export function recordsArbitrary(most = 5, least = 1): fc.Arbitrary<readonly ConditionRecord[]> {
   return fc.uniqueArray(recordArbitrary(), {
-    minLength: 1,
+    minLength: least,
     maxLength: most,
     selector: ({ find_number }) => find_number,
   })

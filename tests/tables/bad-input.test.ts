@@ -1,17 +1,10 @@
-import { deflateRawSync } from 'node:zlib'
-import writeExcelFile from 'write-excel-file/node'
 import { describe, expect, test } from 'vitest'
-import { readFile, type FileRead } from '../../lib/tables/read-file.ts'
-import { writeWorkbook } from '../../lib/tables/xlsx-write.ts'
+import { fields } from '../../lib/record/fields.ts'
+import { readFile } from '../../lib/tables/read-file.ts'
+import { codes, encode, finds, names, words } from './reading.ts'
 
-const names = { fields: { find_number: ['Find No'], mass_g: ['Mass', 'Weight (g)'] }, values: {} }
-const words = [{ words: ['grenade'], not: [], hazard: 'ammunition-like' }]
-const encode = (text: string) => new TextEncoder().encode(text)
 const read = (bytes: Uint8Array) => readFile(bytes, names, words)
 const readText = (text: string) => read(encode(text))
-const codes = (file: FileRead) => file.problems.map((one) => one.code)
-const finds = (file: FileRead) => file.records.map((one) => one.find_number)
-
 const good = 'find_number,material\nTW-1,iron\nTW-2,lead\n'
 
 describe('files that are no records', () => {
@@ -246,7 +239,6 @@ describe('cells', () => {
   })
 
   test('unknown everywhere', async () => {
-    const { fields } = await import('../../lib/record/fields.ts')
     const headings = Object.keys(fields)
     const file = await readText(
       `${headings.join(',')}\n${headings.map((name) => (name === 'find_number' ? 'TW-1' : 'unknown')).join(',')}\n`,
@@ -261,209 +253,6 @@ describe('cells', () => {
       },
     ])
     expect(file.problems.filter((one) => one.severity !== 'note')).toEqual([])
-  })
-})
-
-describe('JSON', () => {
-  const record = {
-    find_number: 'TW-1',
-    burial: 'clay',
-    mass_g: 12.5,
-    pet: { name: 'Rex' },
-    components: [{ material: 'iron', seen: ['loose-flakes'], wear: 3 }],
-  }
-  const expected = [
-    {
-      find_number: 'TW-1',
-      burial: ['clay'],
-      mass_g: 12.5,
-      extra: { pet: { name: 'Rex' } },
-      components: [{ component: 'body', material: 'iron', seen: ['loose-flakes'], extra: { wear: 3 } }],
-    },
-  ]
-  test.each([
-    ['one object', JSON.stringify(record)],
-    ['a list', JSON.stringify([record])],
-    ['printed over lines', JSON.stringify([record], null, 2)],
-    ['one a line', `${JSON.stringify(record)}\n\n`],
-  ])('%s', async (_, text) => {
-    const file = await readText(text)
-    expect(file.records).toEqual(expected)
-    expect(file.problems).toEqual([])
-    expect(file.unknownColumns).toEqual(['pet', 'wear'])
-  })
-
-  test('a flat object is a row', async () => {
-    expect(finds(await readText('{"find_number":412,"material":"iron"}'))).toEqual(['412'])
-  })
-
-  test('one broken piece costs no other, and its dangers are heard', async () => {
-    const file = await readText(
-      '[\n {"find_number":"TW-1","components":[{"material":"iron"}]},\n {"find_number":"TW-2","notes":"grenade" "x"},\n {"find_number":"TW-3","components":[{"material":"iron"}]}\n]',
-    )
-    expect(finds(file)).toEqual(['TW-1', 'TW-3'])
-    expect(file.problems).toMatchObject([{ code: 'broken-json', row: 2, line: 3 }])
-    expect(file.unreadableRows).toMatchObject([
-      { row: 2, line: 3, cells: ['{"find_number":"TW-2","notes":"grenade" "x"}'] },
-    ])
-    expect(file.loudHazards).toMatchObject([{ row: 2, line: 3, hazard: 'ammunition-like' }])
-    const lines = await readText(
-      '{"find_number":"TW-1","material":"iron"}\n{"find_number":"TW-2",\n{"find_number":"TW-3","material":"iron"}\n',
-    )
-    expect(finds(lines)).toEqual(['TW-1', 'TW-3'])
-    expect(lines.problems).toMatchObject([{ code: 'broken-json', row: 2, line: 2 }])
-  })
-
-  test('a list cut short gives what is whole', async () => {
-    const file = await readText('[{"find_number":"TW-1","material":"iron"},{"find_number":"TW-2","mat')
-    expect(finds(file)).toEqual(['TW-1'])
-    expect(codes(file)).toEqual(['broken-json'])
-  })
-
-  test('items that are no records, and a record without components', async () => {
-    const file = await readText(
-      '[[1],{"find_number":"TW-1","components":[]},"grenade",{"components":[{"material":"iron"}]}]',
-    )
-    expect(file.problems.map((one) => [one.row, one.code])).toEqual([
-      [1, 'not-an-object'],
-      [2, 'no-component'],
-      [3, 'not-an-object'],
-      [4, 'no-find-number'],
-      [4, 'no-find-number'],
-    ])
-    expect(file.unreadableRows.map((row) => row.row)).toEqual([1, 2, 3, 4])
-    expect(file.loudHazards).toMatchObject([{ row: 3, hazard: 'ammunition-like' }])
-  })
-})
-
-/** A zip file whose directory can be made to say anything. */
-function zip(entries: readonly { name: string; content: Uint8Array; declared?: number }[]): Uint8Array {
-  const parts: Buffer[] = []
-  const directory: Buffer[] = []
-  let at = 0
-  for (const { name, content, declared = content.length } of entries) {
-    const packed = deflateRawSync(content, { level: 9 })
-    const local = Buffer.alloc(30)
-    local.writeUInt32LE(0x04034b50, 0)
-    local.writeUInt16LE(8, 8)
-    local.writeUInt32LE(packed.length, 18)
-    local.writeUInt32LE(declared, 22)
-    local.writeUInt16LE(name.length, 26)
-    const entry = Buffer.alloc(46)
-    entry.writeUInt32LE(0x02014b50, 0)
-    entry.writeUInt16LE(8, 10)
-    entry.writeUInt32LE(packed.length, 20)
-    entry.writeUInt32LE(declared, 24)
-    entry.writeUInt16LE(name.length, 28)
-    entry.writeUInt32LE(at, 42)
-    parts.push(local, Buffer.from(name), packed)
-    directory.push(entry, Buffer.from(name))
-    at += 30 + name.length + packed.length
-  }
-  const end = Buffer.alloc(22)
-  const size = directory.reduce((sum, part) => sum + part.length, 0)
-  end.writeUInt32LE(0x06054b50, 0)
-  end.writeUInt16LE(entries.length, 8)
-  end.writeUInt16LE(entries.length, 10)
-  end.writeUInt32LE(size, 12)
-  end.writeUInt32LE(at, 16)
-  return Buffer.concat([...parts, ...directory, end])
-}
-
-describe('workbooks', () => {
-  const blank = Buffer.alloc(30_000_000)
-  test.each([
-    ['that unpack to far more than their size', [{ name: 'xl/workbook.xml', content: blank }], 'too-dense'],
-    [
-      'that declare more than a workbook holds',
-      [{ name: 'xl/workbook.xml', content: encode('x'), declared: 100_000_000 }],
-      'too-large',
-    ],
-    [
-      'whose directory lies',
-      [{ name: 'xl/workbook.xml', content: blank, declared: 1000 }],
-      'xl/workbook.xml',
-    ],
-    [
-      'that point out of themselves',
-      [
-        { name: 'xl/workbook.xml', content: encode('x') },
-        { name: '../../etc/x', content: encode('x') },
-      ],
-      'name-leaves-folder',
-    ],
-    [
-      'of very many parts',
-      Array.from({ length: 300 }, (_, at) => ({
-        name: `xl/worksheets/sheet${at}.xml`,
-        content: encode('x'),
-      })),
-      'too-many-entries',
-    ],
-  ])('%s are refused', async (_, entries, why) => {
-    const started = performance.now()
-    const file = await read(zip(entries))
-    expect(file.problems).toMatchObject([{ code: 'unsafe-workbook', found: why, severity: 'unreadable' }])
-    expect(performance.now() - started).toBeLessThan(3000)
-  })
-
-  test('one that is cut short or holds nonsense is told', async () => {
-    const whole = await writeWorkbook('finds', [
-      ['find_number', 'material'],
-      ['TW-1', 'iron'],
-    ])
-    expect(codes(await read(whole.slice(0, whole.length - 30)))).toEqual(['unsafe-workbook'])
-    expect(codes(await read(zip([{ name: 'xl/workbook.xml', content: encode('<not a workbook') }])))).toEqual(
-      ['broken-workbook'],
-    )
-  })
-
-  test('dates, numbers and truth values come as texts; the sheet with find numbers is the one', async () => {
-    const bytes = await writeExcelFile([
-      {
-        sheet: 'Notes',
-        data: [
-          ['what', 'why'],
-          ['about', 'the dig'],
-        ],
-      },
-      {
-        sheet: 'Finds',
-        data: [
-          [null, null, null, null],
-          ['Find No', 'material', 'recorded_on', 'wet_when_lifted', 'mass_g'],
-          [
-            'TW-1',
-            'iron',
-            { value: new Date(Date.UTC(2024, 2, 1)), type: Date, format: 'dd/mm/yyyy' },
-            { value: true, type: Boolean },
-            { value: 12.5, type: Number },
-          ],
-          [{ value: 412, type: Number }, 'bronz', null, null, null],
-        ],
-      },
-    ]).toBuffer()
-    const file = await read(bytes)
-    expect(file.sheet).toBe('Finds')
-    expect(file.records).toMatchObject([
-      { find_number: 'TW-1', recorded_on: '2024-03-01', wet_when_lifted: 'yes', mass_g: 12.5 },
-      { find_number: '412' },
-    ])
-    expect(file.problems).toMatchObject([
-      { code: 'other-sheet', found: 'Notes', suggestion: 'Finds' },
-      { code: 'guessed-value', field: 'wet_when_lifted', row: 3 },
-      { code: 'unknown-material', row: 4 },
-    ])
-  })
-
-  test('a formula without a value is told where it stands', async () => {
-    const bytes = await writeExcelFile([
-      ['find_number', 'material', 'mass_g'],
-      ['TW-1', 'iron', { value: '=1+1', type: 'Formula' }],
-    ]).toBuffer()
-    const file = await read(bytes)
-    expect(file.problems).toMatchObject([{ code: 'formula', row: 2, column: 'mass_g', found: '=1+1' }])
-    expect(file.records).toMatchObject([{ unread: { mass_g: '=1+1' } }])
   })
 })
 

@@ -1,9 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import type { IsoDate } from '../../lib/base/calendar.ts'
 import type { ConditionRecord } from '../../lib/record/record.ts'
 import { readFile } from '../../lib/tables/read-file.ts'
 import { recordsToCsv, recordsToJsonLines, recordsToXlsx } from '../../lib/tables/write-file.ts'
-import { recordsArbitrary, textArbitrary } from '../arbitrary/record.ts'
+import { recordsArbitrary } from '../arbitrary/record.ts'
+import { textArbitrary } from '../arbitrary/text.ts'
 
 const names = {
   fields: { mass_g: ['Mass'], material: ['Made of'] },
@@ -103,16 +105,13 @@ describe('what leaves as a file comes back as the same records', () => {
   })
 
   test('dated records of one find, one of them undated', async () => {
-    const part = { component: 'body', material: 'iron' as const }
-    const records = ['2024-01-01', undefined, '2025-01-01'].map(
-      (day) =>
-        ({
-          find_number: 'TW-1',
-          site_code: 'TW',
-          ...(day === undefined ? {} : { recorded_on: day }),
-          components: [part],
-        }) as ConditionRecord,
-    )
+    const undated: ConditionRecord = {
+      find_number: 'TW-1',
+      site_code: 'TW',
+      components: [{ component: 'body', material: 'iron' }],
+    }
+    const on = (day: string): ConditionRecord => ({ ...undated, recorded_on: day as IsoDate })
+    const records = [on('2024-01-01'), undated, on('2025-01-01')]
     expect((await readFile(bytes(recordsToCsv(records, names.fields)), names, [])).records).toEqual(records)
     expect((await readFile(bytes(recordsToJsonLines(records, names.fields)), names, [])).records).toEqual(
       records,

@@ -1,6 +1,6 @@
 'use client'
 
-import { useCallback, useReducer, useRef, useState } from 'react'
+import { useCallback, useMemo, useReducer, useRef, useState } from 'react'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { fields, type FieldName } from '../../lib/record/fields.ts'
 import { act } from './_sheet/act.ts'
@@ -20,7 +20,9 @@ import { PlanPanel } from './_plan/plan-panel.tsx'
 import { PlanSaid } from './_plan/plan-said.tsx'
 import type { IntakeProps } from './intake.tsx'
 import { KeepBag } from './keep-bag-form.tsx'
+import { rowToAnswer } from './answer-row.ts'
 import { useDraft } from './use-draft.ts'
+import { useSettled } from './use-settled.ts'
 import { useSteadyPlace } from './use-steady-place.ts'
 import { usePlanning } from './use-planning.ts'
 
@@ -30,10 +32,9 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
   const [pasted, setPasted] = useState<readonly (readonly string[])[] | null>(null)
   const wantsFocus = useRef(false)
   const draft = useDraft(props.project ?? 'new', state.sheet, dispatch)
-  const rows = liveRows(state)
+  const rows = useMemo(() => liveRows(state), [state])
   const planning = usePlanning(rows, knowledge, props.asOf, props.contacts)
   const table = useRef<HTMLDivElement>(null)
-  useSteadyPlace(table, planning.now.stops.length)
   const { labelOf, show, flawsOf } = useWords(knowledge, planning.read)
 
   const field = fieldAt(state)
@@ -52,24 +53,27 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
       dispatch({ do: 'paste', block: { fields: [field], headed: false, rows: cells }, newIds: [] })
     } else if (cells.length > 0) setPasted(cells)
   }
-  const onAnswer = (part: string | null, asked: FieldName, text: string) => {
-    const row = rows.find(
-      ({ id }) =>
-        planned !== null &&
-        planning.read.get(id)?.record === planned.record &&
-        isPart(id, part, rows, planned.record.components),
-    )
-    if (row !== undefined) dispatch({ do: 'answer', rowId: row.id, field: asked, text })
-  }
+  const view = useMemo(() => ({ rows, planning, planned }), [rows, planning, planned])
+  const settled = useSettled(view)
+  useSteadyPlace(table, settled.planning.now.stops.length)
+  const onAnswer = useCallback(
+    (part: string | null, asked: FieldName, text: string) => {
+      const { planned: answered, planning: then } = settled
+      const rowId = answered === null ? null : rowToAnswer(settled.rows, then.read, answered, part)
+      if (rowId !== null) dispatch({ do: 'answer', rowId, field: asked, text })
+    },
+    [settled],
+  )
 
   return (
     <div className="stack wide">
-      <DoNowStrip now={planning.now} knowledge={knowledge} />
+      <DoNowStrip now={settled.planning.now} knowledge={knowledge} />
       <LoudHazards rows={rows} read={planning.read} knowledge={knowledge} />
       <div ref={table} className="stack">
         <Toolbar state={state} dispatch={dispatch} draft={draft} wantsFocus={wantsFocus} />
         <Grid
           state={state}
+          rows={rows}
           dispatch={dispatch}
           labelOf={labelOf}
           show={show}
@@ -98,8 +102,13 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
         knowledge={knowledge}
       />
       <KeepBag rows={state.sheet.rows} bag={planning.bag} known={props.known} dispatch={dispatch} />
-      {planned !== null && (
-        <PlanPanel planned={planned} planner={planning.planner} knowledge={knowledge} onAnswer={onAnswer} />
+      {settled.planned !== null && (
+        <PlanPanel
+          planned={settled.planned}
+          planner={planning.planner}
+          knowledge={knowledge}
+          onAnswer={onAnswer}
+        />
       )}
       <PlanSaid planned={planned} />
       {pasted !== null && (
@@ -116,16 +125,4 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
       )}
     </div>
   )
-}
-
-/** Whether a row tells of the part asked about: the rows of a record stand in the order of its parts. */
-function isPart(
-  id: string,
-  part: string | null,
-  rows: readonly { readonly id: string; readonly cells: Readonly<Partial<Record<FieldName, string>>> }[],
-  parts: readonly { readonly component: string }[],
-): boolean {
-  if (part === null || parts.length < 2) return true
-  const row = rows.find((one) => one.id === id)
-  return row?.cells.component === part || (row?.cells.component === undefined && part === parts[0]?.component)
 }

@@ -13,8 +13,8 @@ import {
 import type { Planned } from '../../../lib/field/bag.ts'
 import type { FieldName } from '../../../lib/record/fields.ts'
 import type { Act } from '../_sheet/act.ts'
-import { liveRows, selected, type GridState } from '../_sheet/state.ts'
-import type { SheetRow } from '../_sheet/sheet.ts'
+import { selected, type GridState } from '../_sheet/state.ts'
+import type { Rows, SheetRow } from '../_sheet/sheet.ts'
 import { templateOf } from './columns.ts'
 import { GridRow } from './grid-row.tsx'
 import { useGridEvents } from './use-grid-events.ts'
@@ -23,6 +23,8 @@ import style from './grid.module.css'
 
 interface Props {
   readonly state: GridState
+  /** As they stand while one types. */
+  readonly rows: Rows
   readonly dispatch: (action: Act) => void
   readonly labelOf: (field: FieldName) => string
   readonly show: (field: FieldName, text: string) => string
@@ -40,6 +42,7 @@ const headHeight = 48
 /** The bag as a grid: one cell in the tab order, rows drawn only where they are seen. */
 export function Grid({
   state,
+  rows,
   dispatch,
   labelOf,
   show,
@@ -52,7 +55,6 @@ export function Grid({
   const scroller = useRef<HTMLDivElement>(null)
   const { columns, spot } = state
   const template = useMemo(() => templateOf(columns), [columns])
-  const rows = state.editing === null ? state.sheet.rows : liveRows(state)
   const block = selected(state)
 
   const virtual = useVirtualizer({

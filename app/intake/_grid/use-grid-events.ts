@@ -40,7 +40,8 @@ export function useGridEvents(
   const onMouseDown = (event: MouseEvent) => {
     const spot = spotOf(event.target)
     if (spot === null) return
-    wasActive.current = isActive(spot, state)
+    const active = isActive(spot, state)
+    wasActive.current = active && event.currentTarget.contains(document.activeElement)
     if (wasActive.current) return
     event.preventDefault()
     wantsFocus.current = true

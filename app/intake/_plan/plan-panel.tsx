@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, type ReactNode } from 'react'
+import { memo, useMemo, type ReactNode } from 'react'
 import type { BagPlanner, Planned } from '../../../lib/field/bag.ts'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
 import type { FieldName } from '../../../lib/record/fields.ts'
@@ -15,9 +15,9 @@ interface Props {
   readonly onAnswer: (part: string | null, field: FieldName, text: string) => void
 }
 
-/** The whole plan of the find in hand. It follows the keys, but never holds them up. */
-export function PlanPanel({ planned, planner, knowledge, onAnswer }: Props) {
-  const { record, plan } = useDeferredValue(planned)
+/** The whole plan of the find in hand. */
+export const PlanPanel = memo(function PlanPanel({ planned, planner, knowledge, onAnswer }: Props) {
+  const { record, plan } = planned
   const questions = useMemo(() => planner.questionsFor(record), [planner, record])
   const warnings = plan.cautions.filter(({ level }) => level !== 'stop')
   const kept = record.stored_rh_percent
@@ -74,7 +74,7 @@ export function PlanPanel({ planned, planner, knowledge, onAnswer }: Props) {
       </div>
     </section>
   )
-}
+})
 
 function Part({ name, children }: { readonly name: string; readonly children: ReactNode }) {
   return (

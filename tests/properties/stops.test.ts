@@ -5,7 +5,8 @@ import { hazardsNoticed, material as materials } from '../../lib/record/ids.ts'
 import { noNames } from '../../lib/record/names.ts'
 import type { ConditionRecord } from '../../lib/record/record.ts'
 import { readFile } from '../../lib/tables/read-file.ts'
-import { anyRecord, plainWords, recordArbitrary } from '../arbitrary/record.ts'
+import { anyRecord, recordArbitrary } from '../arbitrary/record.ts'
+import { plainWords } from '../arbitrary/text.ts'
 import { knowledge } from '../knowledge-at-hand.ts'
 import { stopsOf } from './statements.ts'
 import { law, planned, runs } from './plans.ts'
@@ -62,12 +63,10 @@ function couldNotTell(name: FieldName, value: unknown): unknown {
 const missingFrom = (found: ReadonlySet<string>, wanted: ReadonlySet<string>) =>
   [...wanted].filter((stop) => !found.has(stop))
 
-const recordAndCell = fc
-  .tuple(anyRecord(), fc.nat())
-  .map(([record, which]) => ({
-    record,
-    cell: filledCells(record)[which % Math.max(1, filledCells(record).length)],
-  }))
+const recordAndCell = fc.tuple(anyRecord(), fc.nat()).map(([record, which]) => ({
+  record,
+  cell: filledCells(record)[which % Math.max(1, filledCells(record).length)],
+}))
 
 describe('stops', () => {
   test('an unknown value hides no stop that the rest of the record calls for', () => {

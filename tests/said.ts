@@ -1,9 +1,16 @@
+import { expect } from 'vitest'
 import type { Act, Plan, Statement } from '../lib/engine/plan.ts'
 import type { Figure, Rule } from '../lib/knowledge/knowledge.ts'
 import { knowledge } from './knowledge-at-hand.ts'
 
 export const codes = (lines: readonly { readonly code: string }[]): readonly string[] =>
   lines.map(({ code }) => code)
+
+/** Matches codes that say all of these, in any order and among others. */
+export const saying = (...all: readonly string[]): unknown => expect.arrayContaining([...all])
+
+/** The methods asked for, first first. */
+export const methods = (plan: Plan): readonly string[] => plan.requests.map(({ method }) => method)
 
 /** The line that says `code`; where there is none, the codes that were said instead. */
 export function line<Line extends { readonly code: string }>(lines: readonly Line[], code: string): Line {

@@ -84,6 +84,7 @@ describe('finds that may hurt somebody', () => {
       'contaminated-ground',
     )
     expect(codes(plan.handling)).not.toContain('air-dry-openly')
+    expect(codes(plan.handling)).not.toContain('keep-crumbs')
     expect(plan.packing).toEqual([])
   })
 

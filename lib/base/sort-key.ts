@@ -1,7 +1,4 @@
-/** Case and accents folded away, the rest as it was: what searches compare. */
-export function folded(text: string): string {
-  return text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/\s+/g, ' ').trim()
-}
+import { folded } from './fold.ts'
 
 /**
  * Find numbers in the order a person expects: TW-9 before TW-10. Only letters and digits are left, because database

@@ -1,6 +1,6 @@
 import { sql, type Kysely } from 'kysely'
 import type { IsoDate } from '../base/calendar.ts'
-import { folded } from '../base/sort-key.ts'
+import { folded } from '../base/fold.ts'
 import { bandOfKey } from '../services/band-key.ts'
 import { noDay, urgencyOfRank, urgencyRank, type BandCount, type FindQuery } from '../services/find-query.ts'
 import type { Reads, Writes } from '../services/ports.ts'

@@ -1,13 +1,4 @@
-const plain = /^[ -~]*$/
-
-/** Case, accents and full-width forms folded away. */
-export function fold(text: string): string {
-  if (plain.test(text)) return text.toLowerCase()
-  return text
-    .normalize('NFKD')
-    .replace(/\p{M}+/gu, '')
-    .toLowerCase()
-}
+import { fold } from '../base/fold.ts'
 
 /** What is left of a heading, id or label when spelling habits are taken away: `Stored RH (%)` → `stored-rh-percent`. */
 export function nameKey(text: string): string {
@@ -41,7 +32,7 @@ export function slips(a: string, b: string, most: number): number {
 
 /** As many slips as a word of this length can bear and still be known again. */
 export const bearable = (word: string): number =>
-  word.length < 4 ? 0 : word.length < 6 ? 1 : word.length < 12 ? 2 : 3
+  word.length < 4 ? 0 : word.length < 8 ? 1 : word.length < 14 ? 2 : 3
 
 /** The likeliest of `names` that `key` was meant to be, or null. Equal slips: the one named first. */
 export function closest<Name extends { readonly key: string }>(

@@ -1,5 +1,5 @@
 import { addDays, isoDate, type IsoDate } from '../base/calendar.ts'
-import { fold } from './likeness.ts'
+import { fold } from '../base/fold.ts'
 
 /** Which comes first in `03/04/2024`, as the whole column shows. */
 export type DayOrder = 'day-first' | 'month-first' | 'undecided'

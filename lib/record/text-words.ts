@@ -1,4 +1,4 @@
-import { fold } from './likeness.ts'
+import { fold } from '../base/fold.ts'
 
 /** A word in free text that must not be overlooked: "grenade" → ammunition-like; "padlock" → object kind. */
 export interface TextWord {

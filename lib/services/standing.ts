@@ -1,5 +1,6 @@
 import type { IsoDate } from '../base/calendar.ts'
-import { folded, sortKey } from '../base/sort-key.ts'
+import { folded } from '../base/fold.ts'
+import { sortKey } from '../base/sort-key.ts'
 import type { Band, Plan, Urgency } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { bandKey } from './band-key.ts'

@@ -1,4 +1,4 @@
-import { folded } from '../base/sort-key.ts'
+import { folded } from '../base/fold.ts'
 import type { Work } from '../knowledge/knowledge.ts'
 
 const hyphened = (words: readonly string[]) => folded(words.join(' ')).replaceAll(/[^a-z0-9]+/g, '-')

@@ -1,3 +1,4 @@
+import { Scroll } from '../_frame/scroll.tsx'
 import { narrows, type Ruler } from '../../lib/papers/ruler.ts'
 import { bandWords, numberWords } from '../../lib/wording/band.ts'
 import { gapWords } from '../../lib/wording/ruler.ts'
@@ -8,7 +9,7 @@ export function RulerTable({ ruler }: { readonly ruler: Ruler }) {
   return (
     <details className={style.behind}>
       <summary>The same as a table</summary>
-      <div className="scroll">
+      <Scroll name="Humidity, table">
         <table>
           <thead>
             <tr>
@@ -43,7 +44,7 @@ export function RulerTable({ ruler }: { readonly ruler: Ruler }) {
             )}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </details>
   )
 }

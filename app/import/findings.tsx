@@ -1,5 +1,6 @@
 import Link from 'next/link'
 import { useEffect, useRef } from 'react'
+import { Scroll } from '../_frame/scroll.tsx'
 import { countWords } from '../../lib/wording/list.ts'
 import { StopsLine } from '../_papers/stops-line.tsx'
 import type { Summary } from './summary.ts'
@@ -92,7 +93,7 @@ function Problems({ summary }: { readonly summary: Summary }) {
   if (summary.problems.length === 0) return <p>Everything in it was understood.</p>
   const words = { unreadable: 'Not read', problem: 'Not understood', note: 'Read so' } as const
   return (
-    <div className="scroll" tabIndex={0} role="region" aria-label="What was not understood">
+    <Scroll name="What was not understood">
       <table>
         <caption>
           {`${countWords(summary.problemsInAll, 'problem')}, ${countWords(summary.notesInAll, 'note')}`}
@@ -118,6 +119,6 @@ function Problems({ summary }: { readonly summary: Summary }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scroll>
   )
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
+import { Scroll } from '../_frame/scroll.tsx'
 import { countWords } from '../../lib/wording/list.ts'
 import { knownWords } from '../../lib/wording/marks.ts'
 import { KnownMark } from '../_marks/known-mark.tsx'
@@ -35,7 +36,7 @@ export default async function Sources() {
 
       <section className="section" aria-labelledby="known">
         <h2 id="known">How a thing is known</h2>
-        <div className="scroll">
+        <Scroll name="How a thing is known, table">
           <table>
             <thead>
               <tr>
@@ -62,7 +63,7 @@ export default async function Sources() {
               ))}
             </tbody>
           </table>
-        </div>
+        </Scroll>
       </section>
 
       <section className="section" aria-labelledby="contested">
@@ -83,7 +84,7 @@ export default async function Sources() {
 
       <section className="section" aria-labelledby="decisions">
         <h2 id="decisions">Decisions</h2>
-        <div className="scroll">
+        <Scroll name="Decisions, table">
           <table>
             <thead>
               <tr>
@@ -112,7 +113,7 @@ export default async function Sources() {
               ))}
             </tbody>
           </table>
-        </div>
+        </Scroll>
       </section>
       <p className="soft small">
         Version of the knowledge: <code>{knowledge.hash}</code>. A plan keeps the version it was made with.

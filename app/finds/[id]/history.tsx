@@ -1,4 +1,5 @@
 import Link from 'next/link'
+import { Scroll } from '../../_frame/scroll.tsx'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
 import type { FindShown } from '../../../lib/services/show-find.ts'
 import { dayWords, momentWords } from '../../../lib/wording/day.ts'
@@ -60,7 +61,7 @@ export function History({ id, history, knowledge }: Props) {
 
 function Whole({ said }: { readonly said: ReturnType<typeof recordWords> }) {
   return (
-    <div className="scroll">
+    <Scroll name="The record, table">
       <table className="measure">
         <tbody>
           {said.map(({ part, field, label, value }) => (
@@ -71,7 +72,7 @@ function Whole({ said }: { readonly said: ReturnType<typeof recordWords> }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scroll>
   )
 }
 

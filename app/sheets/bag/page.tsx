@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import { Scroll } from '../../_frame/scroll.tsx'
 import { bagSheet } from '../../../lib/papers/bag-sheet.ts'
 import { doNowLines, findsWords } from '../../../lib/wording/do-now.ts'
 import { UrgencyMark } from '../../_marks/urgency-mark.tsx'
@@ -51,7 +52,7 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
               </div>
             ))}
           </dl>
-          <div className="scroll" tabIndex={0} role="region" aria-label="Finds of the bag">
+          <Scroll name="Finds of the bag">
             <table className="broad">
               <thead>
                 <tr>
@@ -74,7 +75,7 @@ export default async function BagSheetPage({ searchParams }: { readonly searchPa
                 ))}
               </tbody>
             </table>
-          </div>
+          </Scroll>
           <section className="section" aria-labelledby="do">
             <h2 id="do">Do, in order</h2>
             <ol className="stack">

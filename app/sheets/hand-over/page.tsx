@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import { Scroll } from '../../_frame/scroll.tsx'
 import { destinations, handOver } from '../../../lib/papers/hand-over.ts'
 import { countWords } from '../../../lib/wording/list.ts'
 import { UrgencyMark } from '../../_marks/urgency-mark.tsx'
@@ -46,7 +47,7 @@ export default async function HandOverPage({ searchParams }: { readonly searchPa
       <StopsLine stops={sheet.stops.map(({ find, text, who }) => ({ about: find, text, who }))} />
       {bag.length > 0 && (
         <>
-          <div className="scroll" tabIndex={0} role="region" aria-label="What is handed over">
+          <Scroll name="What is handed over">
             <table className="broad">
               <thead>
                 <tr>
@@ -77,7 +78,7 @@ export default async function HandOverPage({ searchParams }: { readonly searchPa
                 ))}
               </tbody>
             </table>
-          </div>
+          </Scroll>
           <p>{`${countWords(sheet.lines.length, 'find')}, ${countWords(sheet.pieces, 'piece')} in all. Counted by both before signing.`}</p>
           <SignBoxes giver={person?.name ?? ''} />
         </>

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
+import { Scroll } from '../../_frame/scroll.tsx'
 import { certaintyWords } from '../../../lib/wording/marks.ts'
 import { figureWords } from '../../../lib/wording/figure.ts'
 import { KnownMark } from '../../_marks/known-mark.tsx'
@@ -26,7 +27,7 @@ export default async function Figures() {
       {[...groups].map(([quantity, figures]) => (
         <section key={quantity} className="section" aria-labelledby={`of-${quantity}`}>
           <h2 id={`of-${quantity}`}>{capital(quantity.replaceAll('-', ' '))}</h2>
-          <div className="scroll" tabIndex={0} role="region" aria-labelledby={`of-${quantity}`}>
+          <Scroll name={`${quantity.replaceAll('-', ' ')}, table`}>
             <table className="broad">
               <thead>
                 <tr>
@@ -55,7 +56,7 @@ export default async function Figures() {
                 ))}
               </tbody>
             </table>
-          </div>
+          </Scroll>
         </section>
       ))}
     </>

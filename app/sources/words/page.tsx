@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import { Scroll } from '../../_frame/scroll.tsx'
 import { knowledgeHere } from '../../_server/services.ts'
 import { Back } from '../back.tsx'
 
@@ -20,7 +21,7 @@ export default async function Words() {
           <h2 id={`${field.id}-name`}>{field.label}</h2>
           <p className="measure">{[field.means, field.tell].filter((text) => text !== '').join(' ')}</p>
           {field.values.length > 0 && (
-            <div className="scroll" tabIndex={0} role="region" aria-labelledby={`${field.id}-name`}>
+            <Scroll name={`${field.label}, table`}>
               <table>
                 <thead>
                   <tr>
@@ -41,7 +42,7 @@ export default async function Words() {
                   ))}
                 </tbody>
               </table>
-            </div>
+            </Scroll>
           )}
         </section>
       ))}

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
 import { notFound } from 'next/navigation'
+import { Scroll } from '../../../_frame/scroll.tsx'
 import { absentWords, policyWords } from '../../../../lib/wording/rule.ts'
 import { fieldLabel } from '../../../../lib/wording/fact.ts'
 import { knowledgeHere } from '../../../_server/services.ts'
@@ -35,7 +36,7 @@ export default async function DecisionSheet(props: Props) {
           {`Asked of each ${decision.each === 'component' ? 'part' : 'find'}. ${policyWords[decision.policy]} ${absentWords[decision.absent]}`}
         </p>
       </header>
-      <div className="scroll" tabIndex={0} role="region" aria-label="Review table">
+      <Scroll name="Review table">
         <table className="broad">
           <caption>
             Review table: a rule holds where all its cells do. The order of rules means nothing.
@@ -60,7 +61,7 @@ export default async function DecisionSheet(props: Props) {
             <RuleRows key={rule.id} rule={rule} decision={decision} knowledge={knowledge} />
           ))}
         </table>
-      </div>
+      </Scroll>
       <Gaps
         id="not-covered"
         name="We have no advice on"

@@ -1,5 +1,5 @@
 import { expect } from 'vitest'
-import type { Act, Plan, Statement } from '../lib/engine/plan.ts'
+import type { Act, Plan, Request, Statement } from '../lib/engine/plan.ts'
 import type { Figure, Rule } from '../lib/knowledge/knowledge.ts'
 import { knowledge } from './knowledge-at-hand.ts'
 
@@ -16,6 +16,13 @@ export const methods = (plan: Plan): readonly string[] => plan.requests.map(({ m
 export function line<Line extends { readonly code: string }>(lines: readonly Line[], code: string): Line {
   const found = lines.find((one) => one.code === code)
   if (!found) throw new Error(`No line says ${code}; said: ${codes(lines).join(', ') || 'nothing'}`)
+  return found
+}
+
+/** The request for a method; where there is none, what is asked for instead. */
+export function request(plan: Plan, method: string): Request {
+  const found = plan.requests.find((one) => one.method === method)
+  if (!found) throw new Error(`No request for ${method}; asked for: ${methods(plan).join(', ') || 'nothing'}`)
   return found
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { IsoDate } from '../../lib/base/calendar.ts'
 import { planOf } from '../record-at-hand.ts'
-import { codes, line, methods, saying } from '../said.ts'
+import { codes, line, methods, saying, request } from '../said.ts'
 
 describe('copper alloy, silver and gold', () => {
   test('a coin with pale green powder in its envelope: isolated and dry, because that powder is chloride until tested', () => {
@@ -64,7 +64,7 @@ describe('copper alloy, silver and gold', () => {
     expect(line(plan.cautions, 'mercury').level).toBe('warn')
     expect(codes(plan.handling)).toEqual(saying('do-not-touch', 'do-not-clean'))
     expect(codes(plan.packing)).toEqual(saying('repack', 'no-cotton-wool'))
-    expect(plan.requests.find(({ method }) => method === 'xrf')?.question).toMatch(/two spots/)
+    expect(request(plan, 'xrf').question).toMatch(/two spots/)
     expect(plan.urgency).toBe('routine')
   })
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { planOf } from '../record-at-hand.ts'
-import { codes, line, methods, saying } from '../said.ts'
+import { codes, line, methods, saying, request } from '../said.ts'
 
 describe('finds that are wet, flooded or frozen', () => {
   test('a waterlogged knife in its wooden handle: kept wet, because the wood is lost first', () => {
@@ -96,7 +96,7 @@ describe('finds that are wet, flooded or frozen', () => {
     )
     expect(codes(plan.handling)).toEqual(saying('leave-soil-on', 'photograph-first'))
     expect(methods(plan)).toEqual(saying('optical-microscopy', 'xrf'))
-    expect(plan.requests.find(({ method }) => method === 'xrf')?.question).toMatch(/tin, silver, arsenic/)
+    expect(request(plan, 'xrf').question).toMatch(/tin, silver, arsenic/)
   })
 
   test('a hinge from a flooded store: dried within days and not frozen, because it was dry before', () => {

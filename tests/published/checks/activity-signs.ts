@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, exceptions, line, rule } from '../../said.ts'
+import { codes, exceptions, line, rule, saying } from '../../said.ts'
 import { inWords } from '../tolerance.ts'
 
 const recognising = { work: 'cci-notes-9-1', place: 'opening', known: 'read' } as const
@@ -41,7 +41,7 @@ describe('signs that metal is corroding', () => {
       check: 'practice 2',
       ...assessment,
       tolerance: inWords,
-      says: 'iron with orange drops or spots: dry box, radiograph, conservator',
+      says: 'orange drops, blisters or bright spots: the iron is corroding',
     },
     () => {
       const signs = ['orange-droplets', 'dry-orange-blisters', 'bright-orange-spots'] as const
@@ -74,7 +74,7 @@ describe('signs that metal is corroding', () => {
       const plan = planOf({ ...dry, retention: 'discard-proposed' }, gone)
       expect(ceiling(gone)).toBe(35)
       expect(ceiling({ ...gone, core: 'partial' })).toBe(12)
-      expect(codes(plan.handling)).toEqual(expect.arrayContaining(['support-fully', 'do-not-touch']))
+      expect(codes(plan.handling)).toEqual(saying('support-fully', 'do-not-touch'))
       return line(plan.selection, 'no-metal-is-no-reason')
     },
   )
@@ -104,7 +104,7 @@ describe('signs that metal is corroding', () => {
       place: 'chapter I.3 §1',
       known: 'read',
       tolerance: inWords,
-      says: 'iron inside bronze expands and cracks it: iron sets the humidity',
+      says: 'iron inside bronze expands and cracks it: orange on bronze is a sign',
     },
     () => {
       const cored = planOf(

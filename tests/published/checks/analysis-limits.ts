@@ -3,7 +3,7 @@ import { knowledge } from '../../knowledge-at-hand.ts'
 import type { Method } from '../../../lib/knowledge/knowledge.ts'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, figure } from '../../said.ts'
+import { codes, figure, request } from '../../said.ts'
 import { asBand, inWords, printedDecimal, wholeNumber } from '../tolerance.ts'
 
 const guidelines = (place: string) => ({ work: 'bourgarit-2025-guidelines', place, known: 'read' }) as const
@@ -14,14 +14,6 @@ const bearing = (
   evidence: NonNullable<Parameters<typeof planOf>[1]['evidence']>[number],
   material: 'copper-alloy' | 'silver' | 'iron' = 'copper-alloy',
 ) => planOf(dry, { material, evidence: [evidence] })
-const asked = (plan: ReturnType<typeof planOf>, method: string) => {
-  const found = plan.requests.find((request) => request.method === method)
-  if (!found)
-    throw new Error(
-      `No request for ${method}; asked: ${plan.requests.map((request) => request.method).join(', ')}`,
-    )
-  return found
-}
 const method = (id: string): Method => knowledge.methods[id]!
 
 describe('what an analysis can say', () => {
@@ -35,7 +27,7 @@ describe('what an analysis can say', () => {
       says: 'hand-held XRF needs registration and training',
     },
     () => {
-      expect(asked(bearing('white-metal-sheen'), 'xrf').cautions.join(' ')).toMatch(/trained, registered/)
+      expect(request(bearing('white-metal-sheen'), 'xrf').cautions.join(' ')).toMatch(/trained, registered/)
       return method('xrf').cautions
     },
   )
@@ -108,7 +100,7 @@ describe('what an analysis can say', () => {
       expect(figure('examination-light')).toMatchObject({ value: 1500, unit: 'lux' })
       expect(figure('examination-colour-rendering').value).toBe(95)
       expect(figure('office-light').value).toBeLessThan(figure('examination-light').value)
-      return [figure('examination-light'), ...asked(bearing('cut-lines'), 'photography').basis]
+      return [figure('examination-light'), ...request(bearing('cut-lines'), 'photography').basis]
     },
   )
 

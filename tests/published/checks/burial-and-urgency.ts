@@ -4,11 +4,7 @@ import { printed } from '../printed.ts'
 import { codes, figure, line, rule, side } from '../../said.ts'
 import { inWords, wholeNumber } from '../tolerance.ts'
 
-const bronzeDisease = {
-  work: 'casaletto-basilissi-2017',
-  place: 'section “Bronze disease”',
-  known: 'read',
-} as const
+const chamber = { work: 'argyropoulos-2017', place: null, known: 'read' } as const
 const sulphides = { work: 'remazeilles-2013', place: 'abstract', known: 'read' } as const
 const tylecote = { work: 'tylecote-1979', place: 'abstract', known: 'read' } as const
 const underWater = (place: string) =>
@@ -26,10 +22,10 @@ const wetShoe = planOf(
 describe('the ground a find lay in, and how long it can wait', () => {
   printed(
     {
-      check: 'open texts A2',
-      ...bronzeDisease,
+      check: 'open texts 2',
+      ...chamber,
       tolerance: inWords,
-      says: 'chlorides are nearly universal in bronzes of salty ground: no spot is not no salt',
+      says: 'copper from the sea turned active in damp air: held for salty without a spot',
     },
     () => {
       const ceiling = (ground: Ground) => bronzeFrom(ground).storage.components[0]!.limit.max

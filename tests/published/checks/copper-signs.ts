@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, rule } from '../../said.ts'
+import { codes, methods, rule, saying } from '../../said.ts'
 import { inWords } from '../tolerance.ts'
 
 const scottOnChloride = { work: 'scott-1990', place: 'section 2', known: 'read' } as const
@@ -17,16 +17,16 @@ describe('signs on copper alloy', () => {
   printed(
     {
       check: 'practice 12',
-      work: 'cci-notes-9-1',
-      place: 'introduction',
+      work: 'bourgarit-2025-guidelines',
+      place: 'chapter I.8, section 2',
       known: 'read',
       tolerance: inWords,
-      says: 'pale green powder: kept apart and dry, tested by a conservator',
+      says: 'raised light green is active, to be confirmed by a chemical test',
     },
     () => {
       const plan = planOf(dry, { material: 'copper-alloy', seen: ['pale-green-powder'] })
-      expect(codes(plan.packing)).toEqual(expect.arrayContaining(['dry-box', 'keep-metals-apart']))
-      expect(plan.requests.map(({ method }) => method)).toContain('chloride-test')
+      expect(codes(plan.packing)).toEqual(saying('dry-box', 'keep-metals-apart'))
+      expect(methods(plan)).toContain('chloride-test')
       return plan.requests.flatMap(({ basis }) => basis)
     },
   )
@@ -90,7 +90,7 @@ describe('signs on copper alloy', () => {
       expect(plan.storage.components[0]!.limit.max).toBe(42)
       expect(codes(plan.referrals)).not.toContain('treat-active-corrosion')
       expect(codes(plan.referrals)).toContain('judge-activity')
-      expect(plan.requests.map(({ method }) => method)).toContain('xrd')
+      expect(methods(plan)).toContain('xrd')
       return rule('signs/copper-pale-blue')
     },
   )

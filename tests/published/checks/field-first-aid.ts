@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, figure, line } from '../../said.ts'
+import { codes, figure, line, methods, saying } from '../../said.ts'
 import { asBand, inWords, wholeNumber } from '../tolerance.ts'
 
 const drying = {
@@ -35,7 +35,7 @@ describe('the first days of a find', () => {
       says: 'a damp lump of iron is dried unwashed, soil on',
     },
     () => {
-      expect(codes(lump.handling)).toEqual(expect.arrayContaining(['do-not-wash', 'leave-soil-on']))
+      expect(codes(lump.handling)).toEqual(saying('do-not-wash', 'leave-soil-on'))
       return [line(lump.handling, 'do-not-wash'), line(lump.handling, 'leave-soil-on')]
     },
   )
@@ -60,7 +60,7 @@ describe('the first days of a find', () => {
     () => {
       expect(lump.storage.keep).toBe('dry')
       expect(at(lump, 'air-dry-openly')).toBeLessThan(at(lump, 'dry-box'))
-      expect(lump.requests.map(({ method: asked }) => asked)).toContain('x-radiography')
+      expect(methods(lump)).toContain('x-radiography')
       return line(lump.steps, 'air-dry-openly')
     },
   )

@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, exceptions, line } from '../../said.ts'
+import { codes, exceptions, line, methods } from '../../said.ts'
 import { inWords } from '../tolerance.ts'
 
 const drying = {
@@ -53,6 +53,7 @@ describe('the first months of a find', () => {
     {
       check: 'practice 66',
       ...drying,
+      known: 'memory',
       tolerance: inWords,
       says: 'iron not in its dry box after two weeks is chased',
     },
@@ -76,7 +77,7 @@ describe('the first months of a find', () => {
     () => {
       const metals = ['iron', 'copper-alloy', 'silver', 'pewter'] as const
       const requests = (material: (typeof metals)[number]) =>
-        planOf({ state_now: 'dry' }, { material }).requests.map(({ method: asked }) => asked)
+        methods(planOf({ state_now: 'dry' }, { material }))
       expect(exceptions(metals, (metal) => requests(metal).includes('x-radiography'))).toEqual([])
       return lump.requests.flatMap(({ basis }) => basis)
     },

@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { figure, line } from '../../said.ts'
+import { figure, line, saying } from '../../said.ts'
 import { printedDecimal, wholeNumber } from '../tolerance.ts'
 
 const wipes = { work: 'brookhaven-2017', place: 'attachment 9.3', known: 'read' } as const
@@ -25,7 +25,7 @@ describe('numbers about dangers', () => {
       expect(30).toBeGreaterThan(ordinary!.value)
       expect(5).toBeGreaterThan(eating!.value)
       const powder = line(planOf(dry, { material: 'lead', seen: ['white-powder'] }).cautions, 'lead')
-      expect(powder.figures).toEqual(expect.arrayContaining(['lead-wipe-ordinary-area']))
+      expect(powder.figures).toEqual(saying('lead-wipe-ordinary-area'))
       return powder
     },
   )

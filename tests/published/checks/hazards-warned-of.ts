@@ -48,12 +48,12 @@ describe('dangers that are warned of', () => {
       place: null,
       known: 'read',
       tolerance: inWords,
-      says: 'a tent low in oxygen kills without warning: nobody enters it',
+      says: 'air low in oxygen kills without warning: an alarm in the room',
     },
     () => {
       const knife = planOf(dry, { material: 'iron' }, { material: 'wood', role: 'handle' })
       const tent = line(knife.cautions, 'low-oxygen')
-      expect(tent.text).toMatch(/never enter/)
+      expect(tent.because).toMatch(/alarm/)
       expect(tent.figures).toContain('oxygen-hazard-line')
       return tent
     },

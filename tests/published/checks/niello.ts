@@ -2,7 +2,7 @@ import { describe, expect } from 'vitest'
 import { knowledge } from '../../knowledge-at-hand.ts'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { line, side } from '../../said.ts'
+import { line, side, request } from '../../said.ts'
 import { inWords } from '../tolerance.ts'
 
 const onSilver = { work: 'rivers-umney-2003', place: 'passage on silver', known: 'read' } as const
@@ -62,7 +62,7 @@ describe('black fills in silver', () => {
     },
     () => {
       const plan = planOf(dry, { material: 'silver', evidence: ['black-in-cut-lines'] })
-      const raman = plan.requests.find(({ method }) => method === 'raman')!
+      const raman = request(plan, 'raman')
       expect(raman.question).toMatch(/sulphide/)
       return raman.basis
     },

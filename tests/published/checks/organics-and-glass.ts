@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { daysToAct, figure, firing, humidityOf } from '../../said.ts'
+import { figure, firing, humidityOf } from '../../said.ts'
 import { asBand, asLine, wholeNumber } from '../tolerance.ts'
 
 const standards = {
@@ -79,7 +79,6 @@ describe('organic parts', () => {
     },
     () => {
       expect(figure('organic-splits-rh')).toMatchObject({ value: 25, unit: 'percent' })
-      expect(daysToAct(alone('wood'), 24)).toBe(1)
       expect(firing(alone('wood'), 24).map(({ says }) => says.code)).toContain('too-dry')
       return firing(alone('wood'), 24).map(({ says }) => says)
     },

@@ -2,7 +2,7 @@ import { describe, expect } from 'vitest'
 import { knowledge } from '../../knowledge-at-hand.ts'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, figure, line } from '../../said.ts'
+import { codes, figure, line, methods, request } from '../../said.ts'
 import { inWords, wholeNumber } from '../tolerance.ts'
 
 const guidelines = (place: string) => ({ work: 'bourgarit-2025-guidelines', place, known: 'read' }) as const
@@ -12,7 +12,6 @@ const dated = planOf({ ...dry, needed_for: ['luminescence-dating'] }, crucible, 
   material: 'iron',
   role: 'adhering',
 })
-const methods = (plan: typeof dated) => plan.requests.map(({ method }) => method)
 
 describe('radiographs and dates', () => {
   printed(
@@ -59,7 +58,7 @@ describe('radiographs and dates', () => {
     () => {
       expect(figure('radiograph-views').value).toBe(2)
       const block = planOf({ ...dry, lifted_as: 'block' }, { material: 'iron' })
-      const plate = block.requests.find(({ method }) => method === 'x-radiography')!
+      const plate = request(block, 'x-radiography')
       expect(plate.basis.flatMap(({ figures }) => figures)).toContain('radiograph-views')
       return plate.basis
     },

@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { codes, figure, line, side } from '../../said.ts'
+import { codes, figure, line, saying, side, request } from '../../said.ts'
 import { inWords, printedDecimal, wholeNumber } from '../tolerance.ts'
 
 const sulphideDose = { work: 'ankersmit-2005', place: 'abstract', known: 'read' } as const
@@ -90,7 +90,7 @@ describe('silver and gold', () => {
     },
     () => {
       const inFelt = planOf({ ...dry, packed_in: ['wool-or-felt'] }, { material: 'silver' })
-      expect(codes(inFelt.packing)).toEqual(expect.arrayContaining(['repack', 'no-rubber-or-wool']))
+      expect(codes(inFelt.packing)).toEqual(saying('repack', 'no-rubber-or-wool'))
       return [line(inFelt.packing, 'repack'), line(inFelt.packing, 'no-rubber-or-wool')]
     },
   )
@@ -147,6 +147,24 @@ describe('silver and gold', () => {
       const objection = line(proposing('acid-or-edta', { material: 'gold' }), 'acid-gold')
       expect(objection.level).toBe('block')
       return objection
+    },
+  )
+
+  printed(
+    {
+      check: 'corrosion 62',
+      work: 'marchand-2014',
+      place: 'abstract',
+      known: 'read',
+      tolerance: inWords,
+      says: 'grey-lavender on buried silver is its chloride, not tarnish to be taken off',
+    },
+    () => {
+      const horn = { material: 'silver', seen: ['lavender-grey-waxy'] } as const
+      expect(request(planOf(dry, horn), 'xrf').question).toMatch(/chlorine/)
+      const dip = line(proposing('silver-dip', horn), 'dip-brittle')
+      expect(dip).toMatchObject({ level: 'block', precautionary: false })
+      return dip
     },
   )
 })

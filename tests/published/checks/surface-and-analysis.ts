@@ -2,7 +2,7 @@ import { describe, expect } from 'vitest'
 import { knowledge } from '../../knowledge-at-hand.ts'
 import { planOf } from '../../record-at-hand.ts'
 import { printed } from '../printed.ts'
-import { figure, line, side } from '../../said.ts'
+import { figure, line, side, request } from '../../said.ts'
 import { inWords, printedDecimal, wholeNumber } from '../tolerance.ts'
 
 const guidelines = (place: string) => ({ work: 'bourgarit-2025-guidelines', place, known: 'read' }) as const
@@ -13,14 +13,6 @@ const bearing = (
   evidence: NonNullable<Parameters<typeof planOf>[1]['evidence']>[number],
   material: 'copper-alloy' | 'silver' | 'iron' = 'copper-alloy',
 ) => planOf(dry, { material, evidence: [evidence] })
-const asked = (plan: ReturnType<typeof planOf>, method: string) => {
-  const found = plan.requests.find((request) => request.method === method)
-  if (!found)
-    throw new Error(
-      `No request for ${method}; asked: ${plan.requests.map((request) => request.method).join(', ')}`,
-    )
-  return found
-}
 
 describe('what a surface may be, and who is asked', () => {
   printed(
@@ -34,8 +26,8 @@ describe('what a surface may be, and who is asked', () => {
     },
     () => {
       const sheen = bearing('white-metal-sheen')
-      expect(asked(sheen, 'xrf').question).toMatch(/tin, silver, arsenic/)
-      return asked(sheen, 'optical-microscopy').basis
+      expect(request(sheen, 'xrf').question).toMatch(/tin, silver, arsenic/)
+      return request(sheen, 'optical-microscopy').basis
     },
   )
 
@@ -47,7 +39,7 @@ describe('what a surface may be, and who is asked', () => {
       says: 'small white pieces are very often tinned: "white metal" until it is named',
     },
     () => {
-      const [looked] = asked(bearing('white-metal-sheen'), 'optical-microscopy').basis
+      const [looked] = request(bearing('white-metal-sheen'), 'optical-microscopy').basis
       expect(looked!.text).toMatch(/white metal, not silvering/)
       return looked!
     },
@@ -78,7 +70,7 @@ describe('what a surface may be, and who is asked', () => {
     },
     () => {
       expect(figure('gilding-spots').value).toBe(2)
-      const gold = asked(bearing('gold-coloured-film', 'silver'), 'xrf')
+      const gold = request(bearing('gold-coloured-film', 'silver'), 'xrf')
       expect(gold.question).toMatch(/two spots/)
       return gold.basis
     },
@@ -117,8 +109,8 @@ describe('what a surface may be, and who is asked', () => {
       expect(line(film.handling, 'do-not-clean').also.map(({ rule }) => rule)).toContain(
         'handling-traces/false-gold',
       )
-      expect(asked(film, 'xrf').question).toMatch(/copper, iron and sulphur/)
-      return asked(film, 'xrf').basis
+      expect(request(film, 'xrf').question).toMatch(/copper, iron and sulphur/)
+      return request(film, 'xrf').basis
     },
   )
 
@@ -133,7 +125,7 @@ describe('what a surface may be, and who is asked', () => {
     },
     () => {
       expect(figure('raman-coral-wrong-share')).toMatchObject({ value: 15, unit: 'percent' })
-      return asked(bearing('white-pegs'), 'raman').basis
+      return request(bearing('white-pegs'), 'raman').basis
     },
   )
 })

@@ -195,7 +195,8 @@ function kept(state: GridState, rowIds: readonly string[], newId: string): GridS
   const { rows } = state.sheet
   const left = remove(rows, new Set(rowIds))
   const last = rows.findLast(({ id }) => rowIds.includes(id))
-  const after = [...left.filter((row) => !isBlank(row)), nextRow(last, newId)]
+  const begun = left.filter((row) => !isBlank(row))
+  const after = begun.length > 0 ? begun : [nextRow(last, newId)]
   return { ...changed(state, after), spot: { row: after.length - 1, column: 0 }, corner: null, runFrom: 0 }
 }
 

@@ -6,16 +6,16 @@ import type { ValueNames } from './names.ts'
  */
 export const shortNames: ValueNames = {
   material: {
-    iron: ['Fe', 'ferrous', 'wrought iron', 'iron alloy'],
+    iron: ['Fe', 'Fe alloy', 'ferrous', 'wrought iron', 'iron alloy'],
     'copper-alloy': ['Cu', 'Cu alloy', 'CuA', 'AE', 'copper alloys', 'bronze or brass'],
-    lead: ['Pb', 'lead alloy'],
-    tin: ['Sn', 'tin alloy'],
-    silver: ['Ag', 'AR', 'silver alloy'],
-    gold: ['Au', 'AV', 'gold alloy'],
-    zinc: ['Zn'],
-    aluminium: ['Al', 'aluminum'],
-    magnesium: ['Mg'],
-    'nickel-alloy': ['Ni', 'nickel'],
+    lead: ['Pb', 'Pb alloy', 'lead alloy'],
+    tin: ['Sn', 'Sn alloy', 'tin alloy'],
+    silver: ['Ag', 'AR', 'Ag alloy', 'silver alloy'],
+    gold: ['Au', 'AV', 'Au alloy', 'gold alloy'],
+    zinc: ['Zn', 'Zn alloy'],
+    aluminium: ['Al', 'Al alloy', 'aluminum'],
+    magnesium: ['Mg', 'Mg alloy'],
+    'nickel-alloy': ['Ni', 'Ni alloy', 'nickel'],
     'white-metal': ['white metal alloy'],
     'metal-unidentified': [
       'metal',

@@ -76,4 +76,4 @@ async function read(file: Buffer): Promise<WorkbookRead> {
   }
 }
 
-parentPort!.postMessage(await read(Buffer.from(workerData as Uint8Array)))
+parentPort!.postMessage(await read(Buffer.from((workerData as { readonly bytes: Uint8Array }).bytes)))

@@ -103,7 +103,7 @@ const words: Readonly<Record<ProblemCode, Words>> = {
   'wrong-unit': ({ found }) =>
     `The unit of ${shown(found)} is not the one of this column. Give the number in the column’s own unit.`,
   'ambiguous-number': ({ found, suggestion }) =>
-    `${shown(found)} may be read in more than one way. Write ${suggestion}, whichever is meant.`,
+    `${shown(found)} may be read in more than one way. Write ${suggestion}, if that is meant. Until then it counts as not recorded.`,
   'number-read': ({ found, suggestion }) => `${shown(found)} was read as ${suggestion}.`,
   'not-a-date': ({ found, suggestion }) =>
     `${shown(found)} is not a day. ${or(suggestion, 'Write it as year-month-day, as 2026-11-25.')}`,

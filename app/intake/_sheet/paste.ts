@@ -2,6 +2,9 @@ import type { FieldName } from '../../../lib/record/fields.ts'
 import { insert, write, type Rows, type SheetRow } from './sheet.ts'
 import type { Spot } from './move.ts'
 
+/** A quote opens a cell only where another closes it before the next tab or line; a lone one is a letter and eats nothing. */
+const quotedCell = /^"(?:[^"]|"")*"(?=[\t\r\n]|$)/
+
 /** A block from a spreadsheet: tabs between cells, line breaks between rows, quotes round cells that hold either. */
 export function readBlock(text: string): readonly (readonly string[])[] {
   const rows: string[][] = [[]]
@@ -19,7 +22,7 @@ export function readBlock(text: string): readonly (readonly string[])[] {
         cell += '"'
         at += 1
       } else quoted = false
-    } else if (sign === '"' && cell === '') quoted = true
+    } else if (sign === '"' && cell === '' && quotedCell.test(text.slice(at))) quoted = true
     else if (sign === '\t') end()
     else if (sign === '\n' || sign === '\r') {
       if (sign === '\r' && text[at + 1] === '\n') at += 1

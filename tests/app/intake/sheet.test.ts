@@ -72,6 +72,13 @@ describe('pasting', () => {
       ['c', 'say "so"'],
     ])
   })
+  test('a lone quote eats no row below it', () => {
+    expect(readBlock('TW-1\t"nail\nTW-2\tthe "big" one\nTW-3\t"ring"\n')).toEqual([
+      ['TW-1', '"nail'],
+      ['TW-2', 'the "big" one'],
+      ['TW-3', 'ring'],
+    ])
+  })
   test('by headings where the first line names fields', () => {
     const block = placeBlock(
       [

@@ -34,7 +34,9 @@ function lookupOf(field: FieldName, names: Names): Lookup {
     const key = nameKey(word)
     if (key !== '' && !byKey.has(key)) byKey.set(key, { key, id, guessed })
   }
-  for (const id of [...ids, 'unknown']) put(id, id, false)
+  // In a list `none` says that somebody looked for all of these and saw none; a single value says that by its own id.
+  const words = entry.kind === 'choices' ? ['unknown', 'none'] : ['unknown']
+  for (const id of [...ids, ...words]) put(id, id, false)
   for (const id of ids) for (const label of names.values[field]?.[id] ?? []) put(label, id, false)
   for (const id of ids) for (const short of shortNames[field]?.[id] ?? []) put(short, id, true)
   for (const word of unknownWords) put(word, 'unknown', true)

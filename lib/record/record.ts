@@ -3,9 +3,11 @@ import type * as ids from './ids.ts'
 
 /**
  * The condition record in memory is the contract's own JSON: the same names, no second spelling. A key that is not there
- * is *absent* (nobody looked); `unknown` (in a list: the one entry `unknown`) means somebody looked and could not tell.
+ * is *absent* (nobody looked); `unknown` (in a list: the one entry `unknown`) means somebody looked and could not tell, and
+ * in a list the one entry `none` that somebody looked and there was none.
  */
 type Id<List extends readonly string[]> = List[number] | 'unknown'
+type Ids<List extends readonly string[]> = readonly (Id<List> | 'none')[]
 
 export interface Treatment {
   readonly what: string
@@ -19,9 +21,9 @@ export interface Component {
   readonly material: (typeof ids.material)[number]
   readonly role?: Id<typeof ids.role>
   readonly known_by?: Id<typeof ids.knownBy>
-  readonly seen?: readonly Id<typeof ids.seen>[]
+  readonly seen?: Ids<typeof ids.seen>
   readonly extent?: Id<typeof ids.extent>
-  readonly evidence?: readonly Id<typeof ids.evidence>[]
+  readonly evidence?: Ids<typeof ids.evidence>
   readonly fragility?: Id<typeof ids.fragility>
   readonly completeness?: Id<typeof ids.completeness>
   readonly original_surface?: Id<typeof ids.originalSurface>
@@ -54,7 +56,7 @@ export interface ConditionRecord {
   readonly length_mm?: number | 'unknown'
   readonly width_mm?: number | 'unknown'
   readonly thickness_mm?: number | 'unknown'
-  readonly burial?: readonly Id<typeof ids.burial>[]
+  readonly burial?: Ids<typeof ids.burial>
   readonly soil_ph?: number | 'unknown'
   readonly soil_chloride_mg_kg?: number | 'unknown'
   readonly state_now?: Id<typeof ids.stateNow>
@@ -62,14 +64,14 @@ export interface ConditionRecord {
   readonly wetted_by?: Id<typeof ids.wettedBy>
   readonly stored_rh_percent?: number | 'unknown'
   readonly stored_temperature_c?: number | 'unknown'
-  readonly packed_in?: readonly Id<typeof ids.packedIn>[]
-  readonly done_already?: readonly Id<typeof ids.doneAlready>[]
+  readonly packed_in?: Ids<typeof ids.packedIn>
+  readonly done_already?: Ids<typeof ids.doneAlready>
   readonly treatments?: readonly Treatment[]
-  readonly proposed?: readonly Id<typeof ids.proposed>[]
+  readonly proposed?: Ids<typeof ids.proposed>
   /** `name:result` or `part/name:result`, as written; `lib/record/tests.ts` reads them. */
   readonly tests?: readonly string[]
-  readonly hazards_noticed?: readonly Id<typeof ids.hazardsNoticed>[]
-  readonly needed_for?: readonly Id<typeof ids.neededFor>[]
+  readonly hazards_noticed?: Ids<typeof ids.hazardsNoticed>
+  readonly needed_for?: Ids<typeof ids.neededFor>
   readonly needed_by?: IsoDate
   readonly significance?: Id<typeof ids.significance>
   readonly watched_days?: number | 'unknown'

@@ -9,6 +9,8 @@ export function fieldLabel(field: string, knowledge: Knowledge): string {
 
 export function valueLabel(field: string, value: string, knowledge: Knowledge): string {
   if (value === 'unknown') return 'could not be told'
+  if (value === 'none' && !knowledge.vocabulary.fields[field]?.values.some(({ id }) => id === 'none'))
+    return 'none seen'
   const words = knowledge.vocabulary.fields[field]?.values.find((word) => word.id === value)
   return words?.label ?? knowledge.vocabulary.codes[value]?.label ?? plain(value)
 }

@@ -5,7 +5,7 @@ import { cookies } from 'next/headers'
 import { revalidatePath } from 'next/cache'
 import { redirect } from 'next/navigation'
 import { personCookie, personHere, roles } from '../_server/person.ts'
-import { projectCookie } from '../_server/project.ts'
+import { chooseProjectHere } from '../_server/project.ts'
 import { themeCookie, themes } from '../_server/theme.ts'
 
 const year = { maxAge: 365 * 24 * 60 * 60, path: '/', sameSite: 'lax', httpOnly: true } as const
@@ -40,7 +40,6 @@ function placeWithin(path: string): string {
 export async function chooseProject(form: FormData): Promise<void> {
   const project = String(form.get('project') ?? '')
   if (!/^[\w-]{1,64}$/.test(project)) return
-  const jar = await cookies()
-  jar.set(projectCookie, project, year)
+  await chooseProjectHere(project)
   revalidatePath('/', 'layout')
 }

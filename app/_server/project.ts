@@ -3,7 +3,7 @@ import { cookies } from 'next/headers'
 import type { Project } from '../../lib/services/kept.ts'
 import { orElsewhere, servicesHere } from './services.ts'
 
-export const projectCookie = 'quietmetal-project'
+const projectCookie = 'quietmetal-project'
 
 export interface ProjectsHere {
   readonly all: readonly Project[]
@@ -17,4 +17,10 @@ export async function projectsHere(): Promise<ProjectsHere> {
   const wanted = (await cookies()).get(projectCookie)?.value
   const newest = all.toSorted((a, b) => b.createdAt - a.createdAt)[0]
   return { all, chosen: all.find(({ id }) => id === wanted) ?? newest ?? null }
+}
+
+/** From now on this device shows that project. */
+export async function chooseProjectHere(project: string): Promise<void> {
+  const year = 365 * 24 * 60 * 60
+  ;(await cookies()).set(projectCookie, project, { path: '/', maxAge: year, sameSite: 'lax', httpOnly: true })
 }

@@ -6,6 +6,7 @@ import { fields, type FieldName } from '../../lib/record/fields.ts'
 import { act } from './_sheet/act.ts'
 import { readBlock } from './_sheet/paste.ts'
 import { fieldAt, gridState, liveRows } from './_sheet/state.ts'
+import { wordsOf } from './_grid/options.ts'
 import { CellEditor } from './_grid/cell-editor.tsx'
 import { CellHelp } from './_grid/cell-help.tsx'
 import { basics } from './_grid/columns.ts'
@@ -87,7 +88,7 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
                 key={`${here?.id} ${field}`}
                 label={labelOf(field)}
                 text={state.editing.text}
-                words={knowledge.vocabulary.fields[field]?.values ?? []}
+                words={wordsOf(field, knowledge)}
                 several={fields[field].kind === 'choices'}
                 onType={(text) => dispatch({ do: 'type', text })}
                 onLeave={() => dispatch({ do: 'commit' })}

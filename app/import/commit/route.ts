@@ -1,5 +1,6 @@
 import { revalidatePath } from 'next/cache'
 import { troubleWords } from '../../../lib/wording/trouble.ts'
+import { chooseProjectHere } from '../../_server/project.ts'
 import { servicesHere } from '../../_server/services.ts'
 import { received } from '../received.ts'
 import type { ImportLine } from '../import-line.ts'
@@ -33,6 +34,8 @@ export async function POST(request: Request) {
     },
   })
   revalidatePath('/', 'layout')
+  // What was just imported is what one wants to look at next.
+  await chooseProjectHere(given.projectId)
   return new Response(body, {
     headers: { 'content-type': 'application/x-ndjson; charset=utf-8', 'cache-control': 'no-store' },
   })

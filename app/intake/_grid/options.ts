@@ -1,6 +1,27 @@
-import type { Word } from '../../../lib/knowledge/knowledge.ts'
+import { fields, type FieldName } from '../../../lib/record/fields.ts'
+import type { Knowledge, Word } from '../../../lib/knowledge/knowledge.ts'
 
 const separator = ';'
+
+const couldNotTell: Word = {
+  id: 'unknown',
+  label: 'I can’t tell',
+  means: '',
+  tell: 'Somebody looked and could not tell.',
+}
+const none: Word = {
+  id: 'none',
+  label: 'None',
+  means: '',
+  tell: 'Somebody looked for all of these and saw none.',
+}
+
+/** What a cell offers: the words of its field, and the two answers that every look may end with. */
+export function wordsOf(field: FieldName, knowledge: Knowledge): readonly Word[] {
+  const words = knowledge.vocabulary.fields[field]?.values ?? []
+  if (fields[field].kind === 'choices') return [...words, none, couldNotTell]
+  return fields[field].kind === 'choice' ? [...words, couldNotTell] : words
+}
 
 /** Words that go with what is being typed: those that begin so first, then those that hold it anywhere. */
 export function optionsFor(text: string, words: readonly Word[], several: boolean): readonly Word[] {

@@ -54,6 +54,13 @@ function labelsByField(knowledge: Knowledge): ReadonlyMap<FieldName, ReadonlyMap
   return new Map(
     Object.values(knowledge.vocabulary.fields)
       .filter(({ values }) => values.length > 0)
-      .map(({ id, values }) => [id as FieldName, new Map(values.map((value) => [value.id, value.label]))]),
+      .map(({ id, values }) => [
+        id as FieldName,
+        new Map([
+          ['unknown', 'could not tell'],
+          ['none', 'none seen'],
+          ...values.map((value) => [value.id, value.label] as const),
+        ]),
+      ]),
   )
 }

@@ -37,6 +37,11 @@ export function Question({ questions, knowledge, onAnswer }: Props) {
         <TypeAnswer key={question.fact} label={question.asks} onAnswer={answer} />
       )}
       <div className={style.answers}>
+        {fields[field].kind === 'choices' && (
+          <button className="button" type="button" onClick={() => answer('none')}>
+            None of these
+          </button>
+        )}
         <button className="button" type="button" onClick={() => answer('unknown')}>
           I can’t tell
         </button>

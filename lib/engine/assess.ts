@@ -19,8 +19,8 @@ export interface Occasion {
   readonly questions?: boolean
 }
 
-function notCoveredBy(reasoning: Reasoning): Plan['notCovered'] {
-  const left = [...reasoning.conclusions.values()].flatMap(({ index: { decision } }) =>
+function notCoveredBy(reasoning: Reasoning, knowledge: Knowledge): Plan['notCovered'] {
+  const left = knowledge.decisions.flatMap((decision) =>
     decision.notCovered.filter(({ when, quiet }) => {
       if (quiet) return false
       const parts = decision.each === 'find' ? [null] : reasoning.facts.components.map((_, part) => part)
@@ -57,7 +57,7 @@ function planOf(find: string, reasoning: Reasoning, knowledge: Knowledge, occasi
     lookNext: occasion.questions === false ? [] : lookNext(reasoning, knowledge),
     referrals: mergeByCode(saidOf(reasoning, 'referrals')).map(({ statement }) => statement),
     selection: mergeByCode(saidOf(reasoning, 'selection')).map(({ statement }) => statement),
-    notCovered: notCoveredBy(reasoning),
+    notCovered: notCoveredBy(reasoning, knowledge),
   }
 }
 

@@ -24,18 +24,17 @@ export interface Conclusion {
 /** Every decision decided for one record, by decision id, and the facts it rests on. */
 export interface Reasoning {
   readonly facts: RecordFacts
-  readonly conclusions: ReadonlyMap<string, Conclusion>
+  readonly conclusions: Conclusions
   /** Recorded facts of parts, looked at over the whole find; filled as they are asked for. */
   readonly overParts: Map<string, Fact | undefined>
   /** Decisions by the part of the plan they fill, in dependency order. */
   readonly filling: ReadonlyMap<Fills, readonly string[]>
-  /** One lookup for each side of the find and of each part, made once. */
-  readonly lookups: { readonly find: Sides; readonly parts: readonly Sides[] }
+  /** One lookup for each side of the find and of each part, made when first asked for. */
+  readonly lookups: (Lookup | undefined)[]
 }
 
-interface Sides {
-  readonly taken: Lookup
-  readonly possible: Lookup
+export interface Conclusions {
+  readonly get: (decision: string) => Conclusion | undefined
 }
 
 interface Indexed {
@@ -130,10 +129,10 @@ function overParts(facts: readonly (Fact | undefined)[]): Fact | undefined {
     : { has, may, said }
 }
 
-type Memory = Omit<Reasoning, 'lookups'>
+type Side = keyof Derived
 
 /** A part's facts: what was decided before first, then its own record, then the find's. */
-function ofPart({ facts, conclusions }: Memory, part: number, side: keyof Sides): Lookup {
+function ofPart({ facts, conclusions }: Reasoning, part: number, side: Side): Lookup {
   const own = facts.components[part]!.facts
   return (fact) => {
     const conclusion = conclusions.get(fact)
@@ -143,7 +142,7 @@ function ofPart({ facts, conclusions }: Memory, part: number, side: keyof Sides)
 }
 
 /** The find's facts; a part's fact is looked at over all parts. */
-function ofFind({ facts, conclusions, overParts: seen }: Memory, side: keyof Sides): Lookup {
+function ofFind({ facts, conclusions, overParts: seen }: Reasoning, side: Side): Lookup {
   return (fact) => {
     const conclusion = conclusions.get(fact)
     if (conclusion) return conclusion.overall[side]
@@ -154,29 +153,28 @@ function ofFind({ facts, conclusions, overParts: seen }: Memory, side: keyof Sid
   }
 }
 
-function newReasoning(facts: RecordFacts, filling: Reasoning['filling'], known?: Reasoning['conclusions']) {
-  const memory = {
-    facts,
-    conclusions: new Map<string, Conclusion>(known),
-    overParts: new Map<string, Fact | undefined>(),
-    filling,
-  }
-  const sides = (lookup: (side: keyof Sides) => Lookup) => ({
-    taken: lookup('taken'),
-    possible: lookup('possible'),
-  })
-  const lookups = {
-    find: sides((side) => ofFind(memory, side)),
-    parts: facts.components.map((_, part) => sides((side) => ofPart(memory, part, side))),
-  }
-  return { ...memory, lookups }
-}
-
 /** Looks a fact up for the find (`part` null) or for one part; protective readers see what is still possible. */
 export function lookupIn(reasoning: Reasoning, part: number | null, protective: boolean): Lookup {
-  const sides = part === null ? reasoning.lookups.find : reasoning.lookups.parts[part]!
-  return protective ? sides.possible : sides.taken
+  const place = (part === null ? 0 : 2 * (part + 1)) + Number(protective)
+  const known = reasoning.lookups[place]
+  if (known) return known
+  const side = protective ? 'possible' : 'taken'
+  const fresh = part === null ? ofFind(reasoning, side) : ofPart(reasoning, part, side)
+  reasoning.lookups[place] = fresh
+  return fresh
 }
+
+const reasoningOver = (
+  facts: RecordFacts,
+  conclusions: Conclusions,
+  filling: Reasoning['filling'],
+): Reasoning => ({
+  facts,
+  conclusions,
+  overParts: new Map(),
+  filling,
+  lookups: [],
+})
 
 function conclude(index: RuleIndex, reasoning: Reasoning, isRead: boolean): Conclusion {
   const protective = index.decision.absent === 'protective'
@@ -200,9 +198,10 @@ function conclude(index: RuleIndex, reasoning: Reasoning, isRead: boolean): Conc
 /** Decides every decision of the knowledge over one record's facts. Pure and deterministic. */
 export function reason(facts: RecordFacts, knowledge: Knowledge): Reasoning {
   const { indexes, read, filling } = indexed(knowledge)
-  const reasoning = newReasoning(facts, filling)
+  const conclusions = new Map<string, Conclusion>()
+  const reasoning = reasoningOver(facts, conclusions, filling)
   for (const index of indexes)
-    reasoning.conclusions.set(index.decision.id, conclude(index, reasoning, read.has(index.decision.id)))
+    conclusions.set(index.decision.id, conclude(index, reasoning, read.has(index.decision.id)))
   return reasoning
 }
 
@@ -235,14 +234,19 @@ export function reasonAgain(
   knowledge: Knowledge,
 ): Reconsidered {
   const { read, filling } = indexed(knowledge)
-  const reasoning = newReasoning(facts, filling, before.conclusions)
+  const again = new Map<string, Conclusion>()
+  const reasoning = reasoningOver(
+    facts,
+    { get: (id) => again.get(id) ?? before.conclusions.get(id) },
+    filling,
+  )
   const moved = new Set([changed])
   for (const index of indexes) {
     const { id } = index.decision
     if (!index.decision.facts.some((fact) => moved.has(fact))) continue
-    const again = conclude(index, reasoning, read.has(id))
-    if (sameConclusion(before.conclusions.get(id)!, again)) continue
-    reasoning.conclusions.set(id, again)
+    const conclusion = conclude(index, reasoning, read.has(id))
+    if (sameConclusion(before.conclusions.get(id)!, conclusion)) continue
+    again.set(id, conclusion)
     moved.add(id)
   }
   return { reasoning, moved }

@@ -17,14 +17,18 @@ const derived = (has: readonly string[], may: Fact['may'], from: string): Fact =
   from,
 })
 
+const findFields = Object.entries(fields).flatMap(([name, { level, kind }]) =>
+  level === 'find' ? [{ name, kind }] : [],
+)
+
 /** Every choice and number of the find under its own name. A text of a field that was not understood stays absent. */
 function ownFacts(record: ConditionRecord): Record<string, Fact> {
   const facts: Record<string, Fact> = {}
   const loose = record as unknown as Loose
-  for (const [name, field] of Object.entries(fields)) {
+  for (const { name, kind } of findFields) {
     const value = loose[name]
-    if (field.level !== 'find' || value === undefined) continue
-    switch (field.kind) {
+    if (value === undefined) continue
+    switch (kind) {
       case 'choice':
       case 'open-choice':
         facts[name] = choiceFact([value as string], false)

@@ -1,4 +1,5 @@
 import { fields, type FieldName } from './fields.ts'
+import { hazardOfColumn } from './hazard-words.ts'
 import type { ConditionRecord } from './record.ts'
 
 export interface FreeText {
@@ -6,7 +7,7 @@ export interface FreeText {
   readonly text: string
 }
 
-const worded: readonly string[] = ['text', 'texts', 'open-choice']
+const worded: readonly string[] = ['text', 'texts', 'open-choice', 'treatments']
 const freeFields = (Object.keys(fields) as FieldName[]).filter((name) => worded.includes(fields[name].kind))
 
 /** Every piece of text within a value of unknown shape. */
@@ -17,14 +18,22 @@ export function textsWithin(value: unknown): readonly string[] {
   return []
 }
 
-function textsOf(holder: Readonly<Record<string, unknown>>): readonly FreeText[] {
-  const named = freeFields.flatMap((field) => textsWithin(holder[field]).map((text) => ({ field, text })))
-  const kept = [holder['extra'], holder['unread']].flatMap((bag) =>
-    Object.entries(bag ?? {}).flatMap(([field, value]) =>
-      textsWithin(value).map((text) => ({ field, text })),
-    ),
-  )
-  return [...named, ...kept]
+type Bag = Readonly<Record<string, unknown>>
+
+/** Gathers into `found`: this runs for every record of a store and at every key that is struck. */
+function gather(holder: Bag, found: FreeText[]): void {
+  for (const field of freeFields) {
+    const value = holder[field]
+    if (typeof value === 'string') found.push({ field, text: value })
+    else if (value !== undefined) for (const text of textsWithin(value)) found.push({ field, text })
+  }
+  for (const name of ['extra', 'unread']) {
+    for (const [field, value] of Object.entries((holder[name] ?? {}) as Bag)) {
+      for (const text of textsWithin(value)) found.push({ field, text })
+      if (name === 'extra')
+        for (const { hazard } of hazardOfColumn(field, value)) found.push({ field, text: hazard })
+    }
+  }
 }
 
 /**
@@ -32,12 +41,8 @@ function textsOf(holder: Readonly<Record<string, unknown>>): readonly FreeText[]
  * Understood choices are left out, because an id such as `shell` has its one meaning there.
  */
 export function freeTexts(record: ConditionRecord): readonly FreeText[] {
-  const treatments = textsWithin(record.treatments).map((text) => ({ field: 'treatments', text }))
-  return [
-    ...textsOf(record as unknown as Readonly<Record<string, unknown>>),
-    ...treatments,
-    ...record.components.flatMap((component) =>
-      textsOf(component as unknown as Readonly<Record<string, unknown>>),
-    ),
-  ]
+  const found: FreeText[] = []
+  gather(record as unknown as Bag, found)
+  for (const component of record.components) gather(component as unknown as Bag, found)
+  return found
 }

@@ -82,3 +82,14 @@ export function hazardsIn(
   memory.set(key, hazards)
   return hazards
 }
+
+const denied = /^(?:no|n|none|nil|false|0|absent|not seen|unknown|[-–—?]*)$/i
+
+/** A hazard that has a column of its own, as a list to be ticked has: named by the heading, told by anything but a no. */
+export function hazardOfColumn(heading: string, value: unknown): readonly HazardWord[] {
+  if (value === false || value === null || (typeof value !== 'object' && denied.test(String(value).trim())))
+    return []
+  return hazardsIn(heading, noWords)
+}
+
+const noWords: readonly TextWord[] = []

@@ -20,6 +20,7 @@ const severities = {
   'undecodable-text': 'problem',
   'rows-above-heading': 'note',
   'other-sheet': 'note',
+  'other-find-sheet': 'problem',
   'duplicate-heading': 'problem',
   'guessed-heading': 'problem',
   'unknown-column': 'note',

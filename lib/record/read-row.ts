@@ -1,7 +1,7 @@
 import { fields, type FieldName } from './fields.ts'
 import { textsWithin } from './free-text.ts'
 import type { GivenCell, GivenRow } from './given.ts'
-import { hazardsIn } from './hazard-words.ts'
+import { hazardOfColumn, hazardsIn } from './hazard-words.ts'
 import type { Names } from './names.ts'
 import { problem, type Problem, type Where } from './problem.ts'
 import type { CellRead, FieldValue } from './cell-read.ts'
@@ -99,7 +99,11 @@ export function readRow(given: GivenRow, reading: Reading): RowRead {
     hear(spoken(field, cell, read), cell.column, field === 'hazards_noticed')
   }
   for (const extra of [given.findExtra, given.partExtra]) {
-    for (const [column, value] of Object.entries(extra)) hear(textsWithin(value), column, false)
+    for (const [column, value] of Object.entries(extra)) {
+      hear(textsWithin(value), column, false)
+      const ticked = words === null ? [] : hazardOfColumn(column, value)
+      hazards.push(...ticked.map((hazard) => ({ row, ...line, find, ...hazard, column })))
+    }
   }
   const told = part.values.size + part.unread.size > 0
   return {

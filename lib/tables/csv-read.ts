@@ -1,5 +1,8 @@
 import type { FieldNames } from '../record/names.ts'
+import { hazardsIn } from '../record/hazard-words.ts'
 import { problem, type Problem } from '../record/problem.ts'
+import type { HazardSeen } from '../record/read-row.ts'
+import type { TextWord } from '../record/text-words.ts'
 import { unguard } from './csv-cell.ts'
 import { dialectOf, type Delimiter } from './csv-dialect.ts'
 import { csvRows } from './csv-rows.ts'
@@ -58,16 +61,32 @@ export function tableOf(rows: readonly TableRow[], headingAt: number): FramedTab
   }
 }
 
-/** What is odd about the frame of a table, whatever it holds. */
-export function frameProblems(table: Table, above: readonly TableRow[]): readonly Problem[] {
-  const problems: Problem[] = []
+/** What is odd about a table whatever it holds, and what is dangerous in rows that are not read as finds. */
+export interface Frame {
+  readonly problems: readonly Problem[]
+  readonly heard: readonly HazardSeen[]
+}
+
+/** Hazards named in rows that no find is read from, under the name of where they stand. */
+export function hearRows(
+  rows: readonly TableRow[],
+  column: string,
+  words: readonly TextWord[],
+): readonly HazardSeen[] {
+  return rows.flatMap(({ row, cells }) =>
+    cells.flatMap((cell) => hazardsIn(cell, words).map((hazard) => ({ row, find: null, ...hazard, column }))),
+  )
+}
+
+export function frameOf({ table, above }: FramedTable, words: readonly TextWord[]): Frame {
   const filled = above.filter((row) => row.cells.some((cell) => cell.trim() !== ''))
-  for (const row of filled)
-    problems.push(problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()))
+  const problems = filled.map((row) =>
+    problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()),
+  )
   for (const { row, cells } of table.rows) {
     const beyond = cells.slice(table.headings.length).filter((cell) => cell.trim() !== '')
     if (table.headingRow > 0 && beyond.length > 0)
       problems.push(problem('too-many-cells', { row }, beyond.join(' | ')))
   }
-  return problems
+  return { problems, heard: hearRows(filled, 'above the headings', words) }
 }

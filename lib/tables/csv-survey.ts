@@ -6,6 +6,7 @@ import { dateFields } from '../record/read-record.ts'
 import { readRow, type HazardSeen, type Reading } from '../record/read-row.ts'
 import type { TextWord } from '../record/text-words.ts'
 import { dialectOf, type Delimiter, type Dialect } from './csv-dialect.ts'
+import { hearRows } from './csv-read.ts'
 import { hidesFind } from './csv-rows.ts'
 import { filledRows, headOf, type OpenFile } from './csv-walk.ts'
 import { encodingOf, type Encoding } from './decode.ts'
@@ -56,8 +57,10 @@ async function survey(
   let rows = 0
   const reading: Reading = { names, words, dayOrders: new Map() }
   for await (const row of filledRows(open, encoding, dialect)) {
-    if (row.row < headingRow(dialect))
+    if (row.row < headingRow(dialect)) {
       problems.push(problem('rows-above-heading', { row: row.row }, row.cells.join(' ').trim()))
+      loudHazards.push(...hearRows([row], 'above the headings', words))
+    }
     if (row.row <= headingRow(dialect)) continue
     if (row.cells.some((cell, at) => hidesFind(insideLines(cell, at === row.cells.length - 1), shape)))
       return null

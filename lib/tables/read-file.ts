@@ -3,7 +3,7 @@ import type { Names } from '../record/names.ts'
 import { problem } from '../record/problem.ts'
 import type { TextWord } from '../record/text-words.ts'
 import { findHeadings } from './csv-dialect.ts'
-import { frameProblems, readCsv, tableOf } from './csv-read.ts'
+import { frameOf, hearRows, readCsv, tableOf } from './csv-read.ts'
 import type { Decoded } from './decode.ts'
 import { detect } from './detect.ts'
 import { decodingProblems, nothing, type FileRead } from './file-read.ts'
@@ -11,17 +11,14 @@ import { readJsonFile } from './read-json-file.ts'
 import { readTable } from './read-table.ts'
 import type { TableRow } from './table.ts'
 import { readWorkbook } from './xlsx-read.ts'
+import type { Sheet } from './xlsx-sheets.ts'
 
 function readCsvFile(decoded: Decoded, names: Names, words: readonly TextWord[]): FileRead {
-  const { table, above, delimiter, problems } = readCsv(decoded.text, names.fields)
-  const framing = [...decodingProblems(decoded), ...problems, ...frameProblems(table, above)]
-  return readTable(
-    { kind: 'csv', encoding: decoded.encoding, delimiter, sheet: null },
-    table,
-    framing,
-    names,
-    words,
-  )
+  const read = readCsv(decoded.text, names.fields)
+  const frame = frameOf(read, words)
+  const file = { kind: 'csv', encoding: decoded.encoding, delimiter: read.delimiter, sheet: null } as const
+  const problems = [...decodingProblems(decoded), ...read.problems, ...frame.problems]
+  return readTable(file, read.table, { ...frame, problems }, names, words)
 }
 
 async function readWorkbookFile(
@@ -38,17 +35,30 @@ async function readWorkbookFile(
     (sheet.rows[heading.at] ?? []).some((cell) => fieldOfHeading(cell, names.fields) === 'find_number')
   const chosen = scored.find(isFinds) ?? scored[0]
   if (!chosen) return { ...nothing, kind: 'xlsx', problems: [problem('empty-file', { row: null }, 'xlsx')] }
-  const formulas = Map.groupBy(chosen.sheet.formulas, ([row]) => row)
-  const rows = chosen.sheet.rows.map((cells, at): TableRow => {
+  const framed = tableOf(rowsOf(chosen.sheet), chosen.heading.at)
+  const frame = frameOf(framed, words)
+  // Finds of a second sheet would go unplanned unseen, so that is a problem; notes beside the finds are not.
+  const others = scored.filter((one) => one !== chosen)
+  const unread = others.map((one) =>
+    problem(
+      isFinds(one) ? 'other-find-sheet' : 'other-sheet',
+      { row: null },
+      one.sheet.name,
+      chosen.sheet.name,
+    ),
+  )
+  const heard = others.flatMap(({ sheet }) => hearRows(rowsOf(sheet), `sheet ${sheet.name}`, words))
+  const file = { kind: 'xlsx', encoding: null, delimiter: null, sheet: chosen.sheet.name } as const
+  const all = { problems: [...unread, ...frame.problems], heard: [...heard, ...frame.heard] }
+  return readTable(file, framed.table, all, names, words)
+}
+
+function rowsOf(sheet: Sheet): readonly TableRow[] {
+  const formulas = Map.groupBy(sheet.formulas, ([row]) => row)
+  return sheet.rows.map((cells, at) => {
     const live = formulas.get(at)
     return { row: at + 1, cells, ...(live ? { formulas: new Set(live.map(([, column]) => column)) } : {}) }
   })
-  const { table, above } = tableOf(rows, chosen.heading.at)
-  const others = sheets
-    .filter((sheet) => sheet !== chosen.sheet)
-    .map((sheet) => problem('other-sheet', { row: null }, sheet.name, chosen.sheet.name))
-  const file = { kind: 'xlsx', encoding: null, delimiter: null, sheet: chosen.sheet.name } as const
-  return readTable(file, table, [...others, ...frameProblems(table, above)], names, words)
 }
 
 /** Any file a person gives: what it is is told by its content, what is in it is read as far as it can be. */

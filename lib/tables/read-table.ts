@@ -2,6 +2,7 @@ import type { Names } from '../record/names.ts'
 import { inFileOrder, problem, type Problem } from '../record/problem.ts'
 import { readRecords } from '../record/read-record.ts'
 import type { TextWord } from '../record/text-words.ts'
+import type { Frame } from './csv-read.ts'
 import { nothing, unreadableOf, type FileRead } from './file-read.ts'
 import { givenRow, isBlank } from './given-rows.ts'
 import { matchHeadings } from './headers.ts'
@@ -18,17 +19,26 @@ type TableFile = Pick<FileRead, 'kind' | 'encoding' | 'delimiter' | 'sheet'>
 export function readTable(
   file: TableFile,
   table: Table,
-  framing: readonly Problem[],
+  frame: Frame,
   names: Names,
   words: readonly TextWord[],
 ): FileRead {
   const columns = matchHeadings(table.headings, names.fields, table.headingRow)
   const filled = table.rows.filter((row) => !isBlank(row))
-  const found = { ...nothing, ...file, headings: table.headings, unknownColumns: columns.unknown }
+  const found = {
+    ...nothing,
+    ...file,
+    headings: table.headings,
+    unknownColumns: columns.unknown,
+    loudHazards: frame.heard,
+  }
   if (filled.length === 0) {
     return {
       ...found,
-      problems: [...framing, problem('header-only', { row: table.headingRow }, table.headings.join(', '))],
+      problems: [
+        ...frame.problems,
+        problem('header-only', { row: table.headingRow }, table.headings.join(', ')),
+      ],
     }
   }
   const hasNumber = columns.columns.some(({ use }) => use.kind === 'field' && use.field === 'find_number')
@@ -44,7 +54,7 @@ export function readTable(
     ...found,
     records: read.records,
     problems: inFileOrder([
-      ...framing,
+      ...frame.problems,
       ...missing,
       ...columns.problems,
       ...saidOnce(read.problems, hasNumber),
@@ -54,6 +64,6 @@ export function readTable(
       [...missing, ...read.problems],
       new Map(filled.map((row) => [row.row, row.cells])),
     ),
-    loudHazards: read.loudHazards,
+    loudHazards: [...frame.heard, ...read.loudHazards],
   }
 }

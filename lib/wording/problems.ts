@@ -50,6 +50,8 @@ const words: Readonly<Record<ProblemCode, Words>> = {
     `This row stands above the headings and was not read: ${shown(found)}.`,
   'other-sheet': ({ found, suggestion }) =>
     `Only the sheet ${shown(suggestion ?? '')} was read; the sheet ${shown(found)} was not.`,
+  'other-find-sheet': ({ found, suggestion }) =>
+    `The sheet ${shown(found)} holds finds too, but only ${shown(suggestion ?? '')} was read. Put all finds on one sheet, or read them one after the other.`,
   'duplicate-heading': ({ found, suggestion }) =>
     `A second column means “${suggestion ?? found}”. The first is read; this one is kept beside the record. Leave one of them.`,
   'guessed-heading': ({ suggestion }) =>

@@ -130,6 +130,14 @@ describe('facts of the find', () => {
     )
   })
 
+  test('a column of its own that is named as a hazard is a tick, unless it says no', () => {
+    const ticked = (value: unknown) => find({ extra: { 'Ammunition-like?': value } })['hazards_noticed']?.has
+    for (const yes of ['x', 'yes', 'TRUE', true, 1, 'perhaps'])
+      expect(ticked(yes)).toEqual(['ammunition-like'])
+    for (const no of ['no', 'N', '0', false, null, 'none', '-', 'unknown']) expect(ticked(no)).toBeUndefined()
+    expect(find({ extra: { 'Shell species': 'oyster' } })['hazards_noticed']).toBeUndefined()
+  })
+
   test('what is ticked stays stated and is joined', () => {
     expect(find({ hazards_noticed: ['sharp'], notes: 'grenade' })['hazards_noticed']).toEqual({
       has: ['sharp', 'ammunition-like'],

@@ -238,6 +238,16 @@ describe('cells', () => {
     ])
   })
 
+  test('dangers named above the headings and in a column of their own', async () => {
+    const file = await readText(
+      'Box with a grenade\nfind_number,material,ammunition-like,mould\nTW-1,iron,yes,no\n',
+    )
+    expect(file.loudHazards.map((one) => [one.row, one.find, one.hazard, one.column])).toEqual([
+      [1, null, 'ammunition-like', 'above the headings'],
+      [3, 'TW-1', 'ammunition-like', 'ammunition-like'],
+    ])
+  })
+
   test('unknown everywhere', async () => {
     const headings = Object.keys(fields)
     const file = await readText(

@@ -127,6 +127,34 @@ describe('workbooks', () => {
     ])
   })
 
+  test('finds on a second sheet are a problem, and dangers on any sheet are heard', async () => {
+    const bytes = await writeExcelFile([
+      {
+        sheet: 'Iron',
+        data: [
+          ['find_number', 'material'],
+          ['TW-1', 'iron'],
+        ],
+      },
+      {
+        sheet: 'Copper',
+        data: [
+          ['find_number', 'material'],
+          ['TW-2', 'copper-alloy'],
+        ],
+      },
+      { sheet: 'Diary', data: [['Monday', 'a grenade']] },
+    ]).toBuffer()
+    const file = await read(bytes)
+    expect(file.problems).toMatchObject([
+      { code: 'other-find-sheet', severity: 'problem', found: 'Copper' },
+      { code: 'other-sheet', severity: 'note', found: 'Diary' },
+    ])
+    expect(file.loudHazards).toEqual([
+      { row: 1, find: null, hazard: 'ammunition-like', word: 'grenade', column: 'sheet Diary' },
+    ])
+  })
+
   test('a formula without a value is told where it stands', async () => {
     const bytes = await writeExcelFile([
       ['find_number', 'material', 'mass_g'],

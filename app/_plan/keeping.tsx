@@ -57,7 +57,7 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
           <Lines statements={conflict.waysOut} knowledge={knowledge} />
         </div>
       )}
-      <details>
+      <details className="no-print">
         <summary className={style.why}>Why so</summary>
         <Lines
           statements={storage.basis.filter(({ text, because }) => text !== '' || because !== '')}

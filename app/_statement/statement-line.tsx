@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { Statement } from '../../lib/engine/plan.ts'
 import type { Known, Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { certaintyWords, strengthWords } from '../../lib/wording/marks.ts'
+import { sourceWords } from '../../lib/wording/citation.ts'
 import { lookWords } from '../../lib/wording/fact.ts'
 import { KnownMark } from '../_marks/known-mark.tsx'
 import { Reasons } from './reasons.tsx'
@@ -24,6 +25,7 @@ export function StatementLine({ statement, knowledge, aside }: Props) {
         {aside !== undefined && <div className={style.aside}>{aside}</div>}
         {statement.caution !== undefined && <p className={style.caution}>{statement.caution}</p>}
         {statement.precautionary && <UntilYouLook statement={statement} knowledge={knowledge} />}
+        <p className="print-only small">{sourceWords(statement.sources, knowledge)}</p>
         <details className={style.why}>
           <summary>
             <span className={style.whyWord}>Why</span>

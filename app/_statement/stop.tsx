@@ -1,6 +1,7 @@
 import Link from 'next/link'
 import type { Caution } from '../../lib/engine/plan.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
+import { sourceWords } from '../../lib/wording/citation.ts'
 import { codeLabel } from '../../lib/wording/fact.ts'
 import { Reasons } from './reasons.tsx'
 import style from './stop.module.css'
@@ -38,7 +39,8 @@ export function Stop({ caution, knowledge, about }: Props) {
       {caution.also.map((other) => (
         <p key={other.rule}>{other.text}</p>
       ))}
-      <details className={style.why}>
+      <p className="print-only small">{sourceWords(caution.sources, knowledge)}</p>
+      <details className={`${style.why} no-print`}>
         <summary>Sources and rule</summary>
         <Reasons statement={caution} knowledge={knowledge} />
       </details>

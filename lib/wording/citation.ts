@@ -1,5 +1,7 @@
 import { folded } from '../base/fold.ts'
-import type { Work } from '../knowledge/knowledge.ts'
+import type { Statement } from '../engine/plan.ts'
+import type { Knowledge, Work } from '../knowledge/knowledge.ts'
+import { knownWords } from './marks.ts'
 
 const hyphened = (words: readonly string[]) => folded(words.join(' ')).replaceAll(/[^a-z0-9]+/g, '-')
 
@@ -32,4 +34,15 @@ export function longCitation(work: Work): string {
   const parts = [who, work.year === null ? '' : `(${work.year})`].filter((part) => part !== '').join(' ')
   const where = work.in === undefined ? '' : `. ${work.in}`
   return parts === '' ? `${work.title}${where}` : `${parts}. ${work.title}${where}`
+}
+
+/** The works behind a line with their places, in one line for paper; what was not read in the work itself says so. */
+export function sourceWords(sources: Statement['sources'], knowledge: Knowledge): string {
+  const words = sources.map(({ work, place, known }) => {
+    const full = knowledge.works[work]
+    const name = full === undefined ? work : shortCitation(full)
+    const how = known === 'read' || known === 'common-practice' ? '' : ` (${knownWords[known].label})`
+    return `${[name, place].filter((part) => part !== null).join(', ')}${how}`
+  })
+  return [...new Set(words)].join('; ')
 }

@@ -18,7 +18,7 @@ interface Props {
 /** Every condition record with its day, who wrote it, what it says otherwise than the one before, and the plan issued for it. */
 export function History({ id, history, knowledge }: Props) {
   return (
-    <section className="section" aria-labelledby="history">
+    <section className="section no-print" aria-labelledby="history">
       <h2 id="history">{countWords(history.length, 'condition record')}</h2>
       <p className="soft small">Nothing is overwritten: a new look at the find is a new record.</p>
       <ol className="plain-list stack" reversed>

@@ -82,8 +82,13 @@ const words: Readonly<Record<ProblemCode, Words>> = {
     `This says ${shown(found)}, an earlier row of the same find ${shown(suggestion ?? '')}. The earlier one is used; leave only the right one.`,
   'core-disagrees': ({ found, suggestion }) =>
     `The core is given as ${shown(found)}, the radiograph shows ${shown(suggestion ?? '')}. The one with more metal is used; look again.`,
-  'unknown-value': ({ found, suggestion }) =>
-    `${shown(found)} is not known here. ${or(suggestion, 'Choose from the list, or put it in the notes.')} Until then it counts as not recorded.`,
+  'unknown-value': ({ found, suggestion, field }) => {
+    const until =
+      field === 'hazards_noticed' && suggestion !== undefined
+        ? 'Until it is corrected it is taken for that, to be safe.'
+        : 'Until then it counts as not recorded.'
+    return `${shown(found)} is not known here. ${or(suggestion, 'Choose from the list, or put it in the notes.')} ${until}`
+  },
   'several-values': ({ found }) =>
     `Only one value can stand here; found ${shown(found)}. A find of several materials has one row for each part.`,
   'listed-otherwise': ({ found, suggestion }) =>

@@ -24,7 +24,9 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
         {storage.precautionary && <span className="soft"> Partly to be safe, until you look.</span>}
       </p>
       {storage.keep !== 'wet' && <HumidityRuler ruler={rulerOfStorage(storage, keptAtPercent)} />}
-      {interim !== null && <Lines statements={[interim.says]} knowledge={knowledge} />}
+      {interim !== null && (
+        <Lines statements={[interim.says]} knowledge={knowledge} parts={storage.components.length} />
+      )}
       <dl className={style.facts}>
         {(temperatureC.min !== null || temperatureC.max !== null) && (
           <div>
@@ -48,13 +50,17 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
       {storage.act.length > 0 && (
         <div>
           <h3>When it leaves that</h3>
-          <Lines statements={storage.act.map(({ says }) => says)} knowledge={knowledge} />
+          <Lines
+            statements={storage.act.map(({ says }) => says)}
+            knowledge={knowledge}
+            parts={storage.components.length}
+          />
         </div>
       )}
       {conflict !== null && conflict.waysOut.length > 0 && (
         <div>
           <h3>Ways out, for a conservator to choose from</h3>
-          <Lines statements={conflict.waysOut} knowledge={knowledge} />
+          <Lines statements={conflict.waysOut} knowledge={knowledge} parts={storage.components.length} />
         </div>
       )}
       <details className="no-print">
@@ -62,6 +68,7 @@ export function Keeping({ storage, keptAtPercent, knowledge }: Props) {
         <Lines
           statements={storage.basis.filter(({ text, because }) => text !== '' || because !== '')}
           knowledge={knowledge}
+          parts={storage.components.length}
         />
       </details>
     </div>

@@ -9,14 +9,20 @@ import style from './lines.module.css'
 
 interface Known {
   readonly knowledge: Knowledge
+  /** How many parts the find has: a line for some of them says for which. */
+  readonly parts: number
 }
 
-export function Lines({ statements, knowledge }: Known & { readonly statements: readonly Statement[] }) {
+export function Lines({
+  statements,
+  knowledge,
+  parts,
+}: Known & { readonly statements: readonly Statement[] }) {
   return (
     <ul className={style.lines}>
       {statements.map((statement) => (
         <li key={statement.rule}>
-          <StatementLine statement={statement} knowledge={knowledge} />
+          <StatementLine statement={statement} knowledge={knowledge} parts={parts} />
         </li>
       ))}
     </ul>
@@ -24,12 +30,12 @@ export function Lines({ statements, knowledge }: Known & { readonly statements: 
 }
 
 /** What a person does, in order, with who and by when. */
-export function Steps({ steps, knowledge }: Known & { readonly steps: readonly Step[] }) {
+export function Steps({ steps, knowledge, parts }: Known & { readonly steps: readonly Step[] }) {
   return (
     <ol className={style.steps}>
       {steps.map((step) => (
         <li key={step.rule}>
-          <StatementLine statement={step} knowledge={knowledge} aside={asideOf(step)} />
+          <StatementLine statement={step} knowledge={knowledge} parts={parts} aside={asideOf(step)} />
         </li>
       ))}
     </ol>
@@ -43,7 +49,7 @@ function asideOf({ who, by, due, until }: Step): string {
 }
 
 /** Warnings and notes; stops stand by themselves, above everything. */
-export function Cautions({ cautions, knowledge }: Known & { readonly cautions: readonly Caution[] }) {
+export function Cautions({ cautions, knowledge, parts }: Known & { readonly cautions: readonly Caution[] }) {
   return (
     <ul className={style.lines}>
       {cautions.map((caution) => (
@@ -51,6 +57,7 @@ export function Cautions({ cautions, knowledge }: Known & { readonly cautions: r
           <StatementLine
             statement={caution}
             knowledge={knowledge}
+            parts={parts}
             aside={caution.who === '' ? undefined : <strong>{`Call ${caution.who}`}</strong>}
           />
         </li>
@@ -59,7 +66,11 @@ export function Cautions({ cautions, knowledge }: Known & { readonly cautions: r
   )
 }
 
-export function Objections({ objections, knowledge }: Known & { readonly objections: readonly Objection[] }) {
+export function Objections({
+  objections,
+  knowledge,
+  parts,
+}: Known & { readonly objections: readonly Objection[] }) {
   return (
     <ul className={style.lines}>
       {objections.map((objection) => (
@@ -67,6 +78,7 @@ export function Objections({ objections, knowledge }: Known & { readonly objecti
           <StatementLine
             statement={objection}
             knowledge={knowledge}
+            parts={parts}
             aside={`${objection.level === 'block' ? 'Speaks against' : 'Before you do that'}: ${valueLabel('proposed', objection.to, knowledge)}`}
           />
         </li>
@@ -75,7 +87,7 @@ export function Objections({ objections, knowledge }: Known & { readonly objecti
   )
 }
 
-export function Requests({ requests, knowledge }: Known & { readonly requests: readonly Request[] }) {
+export function Requests({ requests, knowledge, parts }: Known & { readonly requests: readonly Request[] }) {
   return (
     <ol className={style.steps}>
       {requests.map((request) => (
@@ -92,7 +104,11 @@ export function Requests({ requests, knowledge }: Known & { readonly requests: r
               {caution}
             </p>
           ))}
-          <Lines statements={request.basis.filter(({ text }) => text !== '')} knowledge={knowledge} />
+          <Lines
+            statements={request.basis.filter(({ text }) => text !== '')}
+            knowledge={knowledge}
+            parts={parts}
+          />
         </li>
       ))}
     </ol>

@@ -8,25 +8,31 @@ const addresses = () => screen.getAllByRole('link', { hidden: true }).map((link)
 
 describe('a statement', () => {
   test('shows its verb, its sentence and how sure it is', () => {
-    render(<StatementLine statement={statement} knowledge={knowledge} />)
+    render(<StatementLine statement={statement} knowledge={knowledge} parts={1} />)
     expect(screen.getByText('Should')).toBeTruthy()
     expect(screen.getByText('Keep it in the driest box.')).toBeTruthy()
     expect(
       within(screen.getByText('Why').closest('summary')!).getByText('supported by published work'),
     ).toBeTruthy()
   })
+  test('of a find with several parts says whose line it is', () => {
+    render(<StatementLine statement={statement} knowledge={knowledge} parts={2} />)
+    expect(screen.getByText('Blade:')).toBeTruthy()
+  })
   test('says when it is only to be safe, and what would settle it', () => {
-    render(<StatementLine statement={statement} knowledge={knowledge} />)
+    render(<StatementLine statement={statement} knowledge={knowledge} parts={1} />)
     expect(screen.getByText('To be safe, until you look.').parentElement?.textContent).toBe(
       'To be safe, until you look. blade: Is there metal left inside?',
     )
   })
   test('does not say so of a line that rests on what is recorded', () => {
-    render(<StatementLine statement={{ ...statement, precautionary: false }} knowledge={knowledge} />)
+    render(
+      <StatementLine statement={{ ...statement, precautionary: false }} knowledge={knowledge} parts={1} />,
+    )
     expect(screen.queryByText('To be safe, until you look.')).toBeNull()
   })
   test('leads down to rule, figure and work', () => {
-    render(<StatementLine statement={statement} knowledge={knowledge} />)
+    render(<StatementLine statement={statement} knowledge={knowledge} parts={1} />)
     expect(addresses()).toEqual([
       '/sources/figures/example-ceiling',
       '/sources/works/example-1999',
@@ -36,7 +42,7 @@ describe('a statement', () => {
   })
   test('keeps what is folded under it', () => {
     const also = { ...statement, rule: 'storage-humidity/other', text: 'And look after the handle.' }
-    render(<StatementLine statement={{ ...statement, also: [also] }} knowledge={knowledge} />)
+    render(<StatementLine statement={{ ...statement, also: [also] }} knowledge={knowledge} parts={1} />)
     expect(screen.getByText('And look after the handle.')).toBeTruthy()
   })
 })

@@ -20,27 +20,28 @@ export function PlanBody({ plan, record, knowledge }: Props) {
   const warnings = plan.cautions.filter(({ level }) => level === 'warn')
   const notes = plan.cautions.filter(({ level }) => level === 'note')
   const kept = record.stored_rh_percent
+  const parts = record.components.length
   const reasons = plan.urgencyBasis.filter(({ text, because }) => text !== '' || because !== '')
   return (
     <div className={style.columns}>
       <div className={style.column}>
         <Part name="Take care" id="take-care" show={warnings.length > 0}>
-          <Cautions cautions={warnings} knowledge={knowledge} />
+          <Cautions cautions={warnings} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="Before you do that" id="objections" show={plan.objections.length > 0}>
-          <Objections objections={plan.objections} knowledge={knowledge} />
+          <Objections objections={plan.objections} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="What to do, in order" id="steps" show={plan.steps.length > 0}>
-          <Steps steps={plan.steps} knowledge={knowledge} />
+          <Steps steps={plan.steps} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="Handling" id="handling" show={plan.handling.length > 0}>
-          <Lines statements={plan.handling} knowledge={knowledge} />
+          <Lines statements={plan.handling} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="Packing" id="packing" show={plan.packing.length > 0}>
-          <Lines statements={plan.packing} knowledge={knowledge} />
+          <Lines statements={plan.packing} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="To ask a laboratory" id="requests" show={plan.requests.length > 0}>
-          <Requests requests={plan.requests} knowledge={knowledge} />
+          <Requests requests={plan.requests} knowledge={knowledge} parts={parts} />
         </Part>
       </div>
       <div className={style.column}>
@@ -52,16 +53,16 @@ export function PlanBody({ plan, record, knowledge }: Props) {
           />
         </Part>
         <Part name="Why this soon" id="why-soon" show={reasons.length > 0}>
-          <Lines statements={reasons} knowledge={knowledge} />
+          <Lines statements={reasons} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="Worth a look" id="look-next" show={plan.lookNext.length > 0}>
           <Questions questions={plan.lookNext} />
         </Part>
         <Part name="For a conservator to decide" id="referrals" show={plan.referrals.length > 0}>
-          <Lines statements={plan.referrals} knowledge={knowledge} />
+          <Lines statements={plan.referrals} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="Before anything is let go" id="selection" show={plan.selection.length > 0}>
-          <Lines statements={plan.selection} knowledge={knowledge} />
+          <Lines statements={plan.selection} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="Next look" id="next-look" show>
           <p className="measure">
@@ -70,10 +71,11 @@ export function PlanBody({ plan, record, knowledge }: Props) {
           <Lines
             statements={plan.inspection.basis.filter(({ text, because }) => text !== '' || because !== '')}
             knowledge={knowledge}
+            parts={parts}
           />
         </Part>
         <Part name="Notes" id="notes" show={notes.length > 0}>
-          <Cautions cautions={notes} knowledge={knowledge} />
+          <Cautions cautions={notes} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="We have no advice on" id="not-covered" show={plan.notCovered.length > 0}>
           <NotCovered gaps={plan.notCovered} />

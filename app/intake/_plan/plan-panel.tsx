@@ -21,6 +21,7 @@ export const PlanPanel = memo(function PlanPanel({ planned, planner, knowledge, 
   const questions = useMemo(() => planner.questionsFor(record), [planner, record])
   const warnings = plan.cautions.filter(({ level }) => level !== 'stop')
   const kept = record.stored_rh_percent
+  const parts = record.components.length
   return (
     <section className={`${style.panel} section`} aria-labelledby="find-plan">
       <header className={`${style.whole} row`}>
@@ -35,16 +36,16 @@ export const PlanPanel = memo(function PlanPanel({ planned, planner, knowledge, 
       <div className="stack">
         {warnings.length > 0 && (
           <Part name="Take care">
-            <Cautions cautions={warnings} knowledge={knowledge} />
+            <Cautions cautions={warnings} knowledge={knowledge} parts={parts} />
           </Part>
         )}
         {plan.objections.length > 0 && (
           <Part name="Before you do that">
-            <Objections objections={plan.objections} knowledge={knowledge} />
+            <Objections objections={plan.objections} knowledge={knowledge} parts={parts} />
           </Part>
         )}
         <Part name="What to do, in order">
-          <Steps steps={plan.steps} knowledge={knowledge} />
+          <Steps steps={plan.steps} knowledge={knowledge} parts={parts} />
         </Part>
       </div>
       <div className="stack">
@@ -56,14 +57,14 @@ export const PlanPanel = memo(function PlanPanel({ planned, planner, knowledge, 
           />
         </Part>
         <Part name="Handling">
-          <Lines statements={plan.handling} knowledge={knowledge} />
+          <Lines statements={plan.handling} knowledge={knowledge} parts={parts} />
         </Part>
         <Part name="Packing">
-          <Lines statements={plan.packing} knowledge={knowledge} />
+          <Lines statements={plan.packing} knowledge={knowledge} parts={parts} />
         </Part>
         {plan.referrals.length > 0 && (
           <Part name="For a conservator to decide">
-            <Lines statements={plan.referrals} knowledge={knowledge} />
+            <Lines statements={plan.referrals} knowledge={knowledge} parts={parts} />
           </Part>
         )}
         {plan.notCovered.length > 0 && (

@@ -1,5 +1,5 @@
 import { hazardsNoticed } from './ids.ts'
-import { nameKey, slips } from './likeness.ts'
+import { bearable, nameKey, slips } from './likeness.ts'
 import { wordList, wordsIn, type TextWord } from './text-words.ts'
 
 export interface HazardWord {
@@ -11,7 +11,6 @@ export interface HazardWord {
 const ids: readonly string[] = hazardsNoticed
 const compound = ids.filter((id) => id.includes('-'))
 const betweenItems = /[;,|/\n]+/
-const bearable = (id: string) => (id.length < 6 ? 1 : 2)
 
 /** How often each letter stands in a word: two words that differ in many letters need not be compared further. */
 function letterCounts(word: string): Int8Array {
@@ -25,11 +24,10 @@ function letterCounts(word: string): Int8Array {
 
 const countsOfIds = new Map(ids.map((id) => [id, letterCounts(id)]))
 
-/** Ids that the word is a slip or two away from. */
-function slipsOf(key: string, among: readonly string[]): readonly string[] {
+/** Ids that the word is no more than `most` slips away from. */
+function slipsOf(key: string, among: readonly string[], most: number): readonly string[] {
   const counts = letterCounts(key)
   return among.filter((id) => {
-    const most = bearable(id)
     if (Math.abs(id.length - key.length) > most) return false
     const own = countsOfIds.get(id)!
     let apart = 0
@@ -37,6 +35,7 @@ function slipsOf(key: string, among: readonly string[]): readonly string[] {
     return apart <= 2 * most && slips(key, id, most) <= most
   })
 }
+
 const anywhere = new RegExp(`(?<![^-])(?:${compound.join('|')})(?![^-])`, 'g')
 const shortest = Math.min(...compound.map((id) => id.length)) - 2
 
@@ -54,7 +53,8 @@ function hazardsOfItem(item: string, inHazardField: boolean): readonly string[] 
   if (inHazardField)
     inside.push(...ids.filter((id) => key.replaceAll('-', '').includes(id.replaceAll('-', ''))))
   if (inside.length > 0) return inside
-  return slipsOf(key, inHazardField ? ids : compound)
+  // Where hazards are asked for, whatever is close enough to be suggested counts.
+  return inHazardField ? slipsOf(key, ids, Math.max(1, bearable(key))) : slipsOf(key, compound, 2)
 }
 
 const remembered = new WeakMap<readonly TextWord[], Map<string, readonly HazardWord[]>>()

@@ -7,7 +7,7 @@ import { codeLabel, valueLabel } from './fact.ts'
 import { keepSentence, wetOrDryWords } from './keep.ts'
 import { countWords, listWords } from './list.ts'
 import { urgencyWords, whoWords } from './marks.ts'
-import { lineWords, weightWords, type Citing } from './statement.ts'
+import { lineWords, weightWords, workMarks, type Citing } from './statement.ts'
 import { wrap } from './wrap.ts'
 
 const gutter = 12
@@ -57,44 +57,53 @@ function stepLines(plan: Plan, cite: Citing, parts: number): string {
   return lines.length === 0 ? '  Nothing to do now.' : lines.join('\n')
 }
 
-function keepLines({ storage }: Plan, knowledge: Knowledge, cite: Citing, parts: number): readonly string[] {
-  const temperature =
-    storage.temperatureC.min === null && storage.temperatureC.max === null
-      ? []
-      : [temperatureWords(storage.temperatureC)]
+function airWords({ storage }: Plan, knowledge: Knowledge): string {
+  const { min, max } = storage.temperatureC
   const around = [
-    ...temperature,
+    ...(min === null && max === null ? [] : [temperatureWords(storage.temperatureC)]),
     ...(storage.light === 'dark' ? ['dark'] : []),
     ...storage.air.map((code) => codeLabel(code, knowledge).toLowerCase()),
   ]
+  return around.length === 0 ? '' : `${around.join('; ')}.`
+}
+
+/** Where parts disagree: what each asks for, what may be done about it, and the band to wait in. */
+function conflictLines({ storage }: Plan, cite: Citing, parts: number): readonly string[] {
+  if (!storage.conflict) return []
+  const bands = storage.components.map(({ component, limit }) => `${component}: ${bandWords(limit)}`)
+  const { interim } = storage
+  return [
+    `${listWords(storage.conflict.between)} disagree by ${storage.conflict.gapPercent} %.`,
+    ...(parts > 1 ? bands : []),
+    ...(interim
+      ? [
+          `Until then ${bandWords(interim.rhPercent)}, looked at every ${countWords(interim.checkEveryDays, 'day')} ${weightWords(interim.says, cite)}.`,
+        ]
+      : []),
+    ...storage.conflict.waysOut.map((way) => lineWords(way, cite, parts)),
+  ]
+}
+
+function keepLines(plan: Plan, knowledge: Knowledge, cite: Citing, parts: number): readonly string[] {
+  const { storage } = plan
+  const humidity = storage.components.flatMap(({ basis }) => basis)
   const first = [
     storage.keep === 'wet' ? '' : `${wetOrDryWords(storage.keep)}.`,
     keepSentence(storage),
-    around.length === 0 ? '' : `${around.join('; ')}.`,
+    airWords(plan, knowledge),
     storage.precautionary ? 'To be safe, until you look.' : '',
+    workMarks(storage.keep === 'wet' ? storage.basis : humidity, cite),
   ]
-  const bands = storage.components.map(
-    ({ component, limit, preference }) =>
-      `${component}: ${bandWords(limit)}${preference === null ? '' : `, better ${bandWords(preference)}`}`,
-  )
   return [
     first.filter(Boolean).join(' '),
-    ...(storage.conflict
-      ? [
-          `${listWords(storage.conflict.between)} disagree by ${storage.conflict.gapPercent} %.`,
-          ...(parts > 1 ? bands : []),
-          ...storage.conflict.waysOut.map((way) => lineWords(way, cite, parts)),
-        ]
-      : []),
-    ...(storage.interim
-      ? [
-          `Until then ${bandWords(storage.interim.rhPercent)}, looked at every ${countWords(storage.interim.checkEveryDays, 'day')}. ${lineWords(storage.interim.says, cite, parts)}`,
-        ]
-      : []),
-    ...storage.basis.map((statement) => lineWords(statement, cite, parts)),
+    ...conflictLines(plan, cite, parts),
     ...storage.act.map(({ says }) => lineWords(says, cite, parts)),
   ]
 }
+
+/** Handling and packing at a glance: their names in one line; `explain` gives each in full. */
+const atAGlance = (statements: readonly Statement[], knowledge: Knowledge) =>
+  statements.length === 0 ? [] : [`${statements.map(({ code }) => codeLabel(code, knowledge)).join('; ')}.`]
 
 function cautionLine(caution: Caution, cite: Citing, parts: number): string {
   const loud = caution.level === 'stop' ? 'STOP: ' : caution.level === 'warn' ? 'Warning: ' : ''
@@ -118,8 +127,8 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
       ),
     },
     { name: 'Keep', lines: keepLines(plan, knowledge, cite, parts) },
-    { name: 'Handle', lines: say(plan.handling) },
-    { name: 'Pack', lines: say(plan.packing) },
+    { name: 'Handle', lines: atAGlance(plan.handling, knowledge) },
+    { name: 'Pack', lines: atAGlance(plan.packing, knowledge) },
     {
       name: 'Ask for',
       lines: plan.requests.map(
@@ -128,7 +137,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
     },
     {
       name: 'Look',
-      lines: plan.lookNext.map(({ asks, tell, why }) => [asks, tell, why].filter(Boolean).join(' ')),
+      lines: plan.lookNext.slice(0, 3).map(({ asks, tell }) => `${asks} ${tell}`),
     },
     { name: 'Conservator', lines: say(plan.referrals) },
     { name: 'Keep or not', lines: say(plan.selection) },
@@ -144,7 +153,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
     findWords(record, knowledge),
     wrap(
       `${urgency.label}. `,
-      [urgency.means, ...plan.urgencyBasis.map(({ text, because }) => text || because)].join(' '),
+      plan.urgencyBasis.map(({ text, because }) => text || because).join(' ') || urgency.means,
     ),
     steps,
     ...sections.filter(({ lines }) => lines.length > 0).map(sectionText),

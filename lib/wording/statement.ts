@@ -39,6 +39,15 @@ function sourceMarks(sources: Statement['sources'], cite: Citing): string {
     .join(', ')
 }
 
+/** The works behind several lines at once: `[3, 14]`. */
+export function workMarks(statements: readonly Statement[], cite: Citing): string {
+  const marks = sourceMarks(
+    statements.flatMap(({ sources }) => sources),
+    cite,
+  )
+  return marks === '' ? '' : `[${marks}]`
+}
+
 /** How firmly it is meant and what it rests on, for the brackets behind a line. */
 export function weightWords(statement: Statement, cite: Citing): string {
   const parts = [

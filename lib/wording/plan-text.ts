@@ -105,6 +105,10 @@ function keepLines(plan: Plan, knowledge: Knowledge, cite: Citing, parts: number
 const atAGlance = (statements: readonly Statement[], knowledge: Knowledge) =>
   statements.length === 0 ? [] : [`${statements.map(({ code }) => codeLabel(code, knowledge)).join('; ')}.`]
 
+/** What is wrong with the packing as it is, in full: a name alone would not say what to change. */
+const toMend = (packing: readonly Statement[]) =>
+  packing.filter(({ code }) => code === 'repack').flatMap((line) => [line, ...line.also])
+
 function cautionLine(caution: Caution, cite: Citing, parts: number): string {
   const loud = caution.level === 'stop' ? 'STOP: ' : caution.level === 'warn' ? 'Warning: ' : ''
   return `${loud}${lineWords({ ...caution, text: withoutStop(caution.text) }, cite, parts)}${caution.who === '' ? '' : ` Call: ${caution.who}.`}`
@@ -128,7 +132,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
     },
     { name: 'Keep', lines: keepLines(plan, knowledge, cite, parts) },
     { name: 'Handle', lines: atAGlance(plan.handling, knowledge) },
-    { name: 'Pack', lines: atAGlance(plan.packing, knowledge) },
+    { name: 'Pack', lines: [...atAGlance(plan.packing, knowledge), ...say(toMend(plan.packing))] },
     {
       name: 'Ask for',
       lines: plan.requests.map(

@@ -32,7 +32,9 @@ export function Misfits({
                 <Link className="tall" href={`/finds/${find.findId}`}>
                   {`${find.line.findNumber} ${find.line.object}`} {invented && <Invented quiet />}
                 </Link>
-                <span>{`needs ${keepWords(find.line)}`}</span>
+                <span>
+                  {find.line.rhPercent === null ? keepWords(find.line) : `needs ${keepWords(find.line)}`}
+                </span>
                 <span>
                   {[`box ${box}`, room, held === null ? '' : `holds ${bandWords(held)}`]
                     .filter((text) => text !== '')

@@ -125,7 +125,7 @@ function scrollHere(option: HTMLLIElement | null) {
 function below(input: HTMLInputElement | null) {
   if (input === null) return { visibility: 'hidden' } as const
   const box = input.getBoundingClientRect()
-  const left = Math.max(8, Math.min(box.left, window.innerWidth - 330))
+  const left = Math.max(8, Math.min(box.left, window.innerWidth - 348))
   const room = window.innerHeight - box.bottom
   return room > 240
     ? { left, top: box.bottom + 2, maxHeight: room - 12 }

@@ -1,6 +1,6 @@
 'use client'
 
-import { useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from 'react'
+import { useId, useLayoutEffect, useRef, useState, type CSSProperties, type KeyboardEvent } from 'react'
 import { createPortal } from 'react-dom'
 import type { Word } from '../../../lib/knowledge/knowledge.ts'
 import { acceptOption, optionsFor } from './options.ts'
@@ -22,12 +22,18 @@ export function CellEditor({ label, text, words, several, onType, onLeave }: Pro
   const [chosen, choose] = useState(-1)
   const [open, setOpen] = useState(true)
   const options = open ? optionsFor(text, words, several) : []
+  const offers = options.length > 0
+  const [place, setPlace] = useState<CSSProperties>({})
 
   useLayoutEffect(() => {
     const field = input.current
     field?.focus()
     field?.setSelectionRange(field.value.length, field.value.length)
   }, [])
+
+  useLayoutEffect(() => {
+    if (offers && input.current !== null) setPlace(below(input.current))
+  }, [offers])
 
   const take = (at: number) => {
     const option = options[at]
@@ -65,7 +71,7 @@ export function CellEditor({ label, text, words, several, onType, onLeave }: Pro
         className={style.editor}
         role="combobox"
         aria-label={label}
-        aria-expanded={options.length > 0}
+        aria-expanded={offers}
         aria-controls={`${id}-words`}
         aria-activedescendant={chosen >= 0 ? `${id}-${chosen}` : undefined}
         aria-autocomplete="list"
@@ -80,15 +86,9 @@ export function CellEditor({ label, text, words, several, onType, onLeave }: Pro
         onKeyDown={onKeyDown}
         onBlur={onLeave}
       />
-      {options.length > 0 &&
+      {offers &&
         createPortal(
-          <ul
-            id={`${id}-words`}
-            role="listbox"
-            aria-label={label}
-            className={style.words}
-            style={below(input.current)}
-          >
+          <ul id={`${id}-words`} role="listbox" aria-label={label} className={style.words} style={place}>
             {options.map((option, at) => (
               <li
                 key={option.id}
@@ -122,8 +122,7 @@ function scrollHere(option: HTMLLIElement | null) {
 }
 
 /** Under the cell, or above it where the window ends too soon. */
-function below(input: HTMLInputElement | null) {
-  if (input === null) return { visibility: 'hidden' } as const
+function below(input: HTMLInputElement): CSSProperties {
   const box = input.getBoundingClientRect()
   const left = Math.max(8, Math.min(box.left, window.innerWidth - 348))
   const room = window.innerHeight - box.bottom

@@ -1,7 +1,10 @@
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vitest/config'
 
-/** One project for the pure rooms and one for components, which need a document. */
+/**
+ * One project for the pure rooms, one for components, which need a document, and one for whole paths through a browser,
+ * which come last and one by one: they measure what a person would wait for.
+ */
 export default defineConfig({
   test: {
     projects: [
@@ -9,7 +12,7 @@ export default defineConfig({
         test: {
           name: 'core',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/app/**'],
+          exclude: ['tests/app/**', 'tests/journeys/**'],
           environment: 'node',
           testTimeout: 60_000,
           hookTimeout: 120_000,
@@ -23,6 +26,18 @@ export default defineConfig({
           environment: 'jsdom',
           setupFiles: ['tests/app/setup.ts'],
           testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          name: 'journeys',
+          include: ['tests/journeys/**/*.test.ts'],
+          environment: 'node',
+          globalSetup: 'tests/journeys/setup/prepare.ts',
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+          testTimeout: 90_000,
+          hookTimeout: 120_000,
         },
       },
     ],

@@ -52,7 +52,9 @@ function sorted(plan: Plan): Plan {
       ...storage,
       basis: reasons(storage.basis),
       air: storage.air.toSorted(),
-      act: storage.act.map((act) => ({ ...act, says: even(act.says) })),
+      act: storage.act
+        .map((act) => ({ ...act, says: even(act.says) }))
+        .toSorted((a, b) => byRule(a.says, b.says)),
       interim: storage.interim && { ...storage.interim, says: even(storage.interim.says) },
       conflict: storage.conflict && {
         ...storage.conflict,

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import type { Plan } from '../../lib/engine/plan.ts'
 import type { ConditionRecord } from '../../lib/record/record.ts'
 import { anyRecord } from '../arbitrary/record.ts'
-import { everyStatement, ruleOf, unfolded } from './statements.ts'
+import { knowledge } from '../knowledge-at-hand.ts'
+import { everyStatement, ruleOf, stopsOf, unfolded } from './statements.ts'
 import { law, planned } from './plans.ts'
 
 const loudness = ['stop', 'warn', 'note']
@@ -46,8 +47,20 @@ function onlyItsOwnPartsAreNamed(plan: Plan, record: ConditionRecord): void {
   expect([...spoken].filter((name) => !names.has(name))).toEqual([])
 }
 
+function workStopsWhereThereIsAStop(plan: Plan): void {
+  expect(plan.urgency === 'now').toBe(stopsOf(plan).size > 0)
+}
+
+function requestsNameMethodAndPerson({ requests }: Plan): void {
+  for (const { method, who, question, basis } of requests) {
+    expect(knowledge.methods[method]).toBeDefined()
+    expect([who, question]).not.toContain('')
+    expect(basis.length).toBeGreaterThan(0)
+  }
+}
+
 describe('the form of every plan', () => {
-  test('stops come first and are never folded, no part is too long, nothing is said twice', () => {
+  test('stops come first and are never folded, work stops for them alone, no part is too long, nothing is said twice', () => {
     law(anyRecord(), (record) => {
       const plan = planned(record)
       stopsFirst(plan)
@@ -56,6 +69,8 @@ describe('the form of every plan', () => {
       nothingIsSaidTwice(plan)
       stepsAreNumbered(plan)
       onlyItsOwnPartsAreNamed(plan, record)
+      workStopsWhereThereIsAStop(plan)
+      requestsNameMethodAndPerson(plan)
     })
   })
 

@@ -38,15 +38,3 @@ describe('every statement carries its rule and its sources', () => {
     law(anyRecord(), (record) => expect(complaints(record)).toEqual([]), { numRuns: 10_000 })
   })
 })
-
-describe('every request', () => {
-  test('names a method that is there, and who carries it out', () => {
-    law(anyRecord(), (record) => {
-      for (const { method, who, question, basis } of planned(record).requests) {
-        expect(knowledge.methods[method]).toBeDefined()
-        expect([who, question].includes('')).toBe(false)
-        expect(basis.length).toBeGreaterThan(0)
-      }
-    })
-  })
-})

@@ -68,6 +68,32 @@ const recordAndCell = fc.tuple(anyRecord(), fc.nat()).map(([record, which]) => (
   cell: filledCells(record)[which % Math.max(1, filledCells(record).length)],
 }))
 
+const bare = (hazards_noticed: readonly (typeof hazardsNoticed)[number][]): ConditionRecord => ({
+  find_number: 'TW-1',
+  hazards_noticed,
+  components: [{ component: 'body', material: 'iron' }],
+})
+
+/** Hazards that stop all work by themselves; the others warn. */
+const stopping = [
+  'ammunition-like',
+  'firearm-like',
+  'luminous-paint',
+  'silvery-droplets',
+  'woven-white-fibre',
+  'bone-hair-or-skin',
+  'swollen-tin-or-cylinder',
+] as const
+
+const alone = new Map(stopping.map((hazard) => [hazard, stopsOf(planned(bare([hazard])))]))
+
+const singleValues = (Object.keys(fields) as FieldName[])
+  .filter((name) => name !== 'hazards_noticed')
+  .flatMap((name) => {
+    const field = fields[name]
+    return 'ids' in field ? [...field.ids, 'unknown'].map((value) => ({ name, value })) : []
+  })
+
 describe('stops', () => {
   test('an unknown value hides no stop that the rest of the record calls for', () => {
     law(recordAndCell, ({ record, cell }) => {
@@ -105,14 +131,28 @@ describe('stops', () => {
     })
   })
 
+  test('the hazards that stop all work do so by themselves', () => {
+    const stops = hazardsNoticed.filter((hazard) => stopsOf(planned(bare([hazard]))).size > 0)
+    expect(stops).toEqual(stopping)
+  })
+
   test('nothing else that is recorded hides a hazard that was noticed', () => {
-    law(fc.tuple(anyRecord(), fc.constantFrom(...hazardsNoticed)), ([record, hazard]) => {
-      const noticed = { hazards_noticed: [hazard] }
-      const alone = stopsOf(
-        planned({ find_number: 'TW-1', ...noticed, components: [{ component: 'body', material: 'iron' }] }),
-      )
-      expect(missingFrom(stopsOf(planned({ ...record, ...noticed })), alone)).toEqual([])
+    law(fc.tuple(anyRecord(), fc.constantFrom(...alone.keys())), ([record, hazard]) => {
+      const plan = planned({ ...record, hazards_noticed: [hazard] })
+      expect(missingFrom(stopsOf(plan), alone.get(hazard)!)).toEqual([])
     })
+  })
+
+  test('no single value of any field hides a hazard that was noticed', () => {
+    const hidden = [...alone].flatMap(([hazard, stops]) =>
+      singleValues.flatMap(({ name, value }) => {
+        const { level, kind } = fields[name]
+        const cell = { part: level === 'find' ? null : 0, name }
+        const plan = planned(withCell(bare([hazard]), cell, kind === 'choices' ? [value] : value))
+        return missingFrom(stopsOf(plan), stops).map((stop) => `${stop}: ${name} ${value}`)
+      }),
+    )
+    expect(hidden).toEqual([])
   })
 
   test('no stop without a fact that calls for it', () => {
@@ -120,13 +160,6 @@ describe('stops', () => {
     const calm = [1, 5, 9].map((filled) => recordArbitrary({ words: plainWords, without, filled }))
     law(fc.oneof(...calm), (record) => {
       expect([...stopsOf(planned(record))]).toEqual([])
-    })
-  })
-
-  test('work stops now where there is a stop, and nowhere else', () => {
-    law(anyRecord(), (record) => {
-      const plan = planned(record)
-      expect(plan.urgency === 'now').toBe(stopsOf(plan).size > 0)
     })
   })
 })

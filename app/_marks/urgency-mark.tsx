@@ -13,7 +13,7 @@ const shapes: Readonly<Record<Urgency, ReactElement>> = {
   routine: <path d="M1 8H15" stroke="currentColor" strokeWidth="2" />,
 }
 
-export function UrgencyShape({ urgency }: { readonly urgency: Urgency }) {
+function UrgencyShape({ urgency }: { readonly urgency: Urgency }) {
   return (
     <svg
       className={style.shape}

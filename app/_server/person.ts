@@ -17,7 +17,7 @@ export async function personHere(): Promise<Person | null> {
   return kept === undefined ? null : readPerson(kept)
 }
 
-export function readPerson(text: string): Person | null {
+function readPerson(text: string): Person | null {
   try {
     const kept: unknown = JSON.parse(text)
     if (typeof kept !== 'object' || kept === null) return null

@@ -2,6 +2,7 @@
 
 import { useCallback, useMemo, useReducer, useRef, useState } from 'react'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
+import { doNow } from '../../lib/field/do-now.ts'
 import { fields, type FieldName } from '../../lib/record/fields.ts'
 import { act } from './_sheet/act.ts'
 import { readBlock } from './_sheet/paste.ts'
@@ -56,7 +57,8 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
   }
   const view = useMemo(() => ({ rows, planning, planned }), [rows, planning, planned])
   const settled = useSettled(view)
-  useSteadyPlace(table, settled.planning.now.stops.length)
+  const now = useMemo(() => doNow(settled.planning.bag), [settled])
+  useSteadyPlace(table, now, now.stops.length)
   const onAnswer = useCallback(
     (part: string | null, asked: FieldName, text: string) => {
       const { planned: answered, planning: then } = settled
@@ -68,7 +70,7 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
 
   return (
     <div className="stack wide">
-      <DoNowStrip now={settled.planning.now} knowledge={knowledge} />
+      <DoNowStrip now={now} knowledge={knowledge} />
       <LoudHazards rows={rows} read={planning.read} knowledge={knowledge} />
       <div ref={table} className="stack">
         <Toolbar state={state} dispatch={dispatch} draft={draft} wantsFocus={wantsFocus} />

@@ -2,7 +2,6 @@ import { useMemo } from 'react'
 import type { IsoDate } from '../../lib/base/calendar.ts'
 import type { Contacts } from '../../lib/engine/plan.ts'
 import { BagPlanner, type Planned } from '../../lib/field/bag.ts'
-import { doNow, type DoNow } from '../../lib/field/do-now.ts'
 import { RowReader, type ReadRow } from '../../lib/field/rows.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import type { Rows } from './_sheet/sheet.ts'
@@ -10,7 +9,6 @@ import type { Rows } from './_sheet/sheet.ts'
 export interface Planning {
   readonly read: ReadonlyMap<string, ReadRow>
   readonly bag: readonly Planned[]
-  readonly now: DoNow
   readonly planned: (rowId: string) => Planned | null
   readonly planner: BagPlanner
 }
@@ -26,6 +24,6 @@ export function usePlanning(rows: Rows, knowledge: Knowledge, asOf: IsoDate, con
       return record === null ? null : planner.plan(record)
     }
     const bag = rows.flatMap(({ id }) => (read.get(id)?.leads === true ? (planned(id) ?? []) : []))
-    return { read, bag, now: doNow(bag), planned, planner }
+    return { read, bag, planned, planner }
   }, [rows, reader, planner])
 }

@@ -1,6 +1,6 @@
 import { startTransition, useEffect, useState } from 'react'
 
-const pauseMs = 120
+const pauseMs = 250
 
 /**
  * A value as it stood when typing last paused: what is large to draw and need not follow every key waits for it, so that

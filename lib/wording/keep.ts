@@ -30,12 +30,3 @@ const wetOrDry = { wet: 'Keep it wet', dry: 'Keep it dry', 'as-found': 'Keep it 
 export function wetOrDryWords(keep: Storage['keep']): string {
   return wetOrDry[keep]
 }
-
-/** `PT4H` → `within 4 hours`, `P1D` → `within a day`, `P7D` → `within 7 days`. */
-export function withinWords(duration: string): string {
-  const hours = /^PT(\d+)H$/.exec(duration)?.[1]
-  const days = /^P(\d+)D$/.exec(duration)?.[1]
-  if (hours !== undefined) return Number(hours) <= 1 ? 'within the hour' : `within ${hours} hours`
-  if (days !== undefined) return days === '1' ? 'within a day' : `within ${days} days`
-  return duration
-}

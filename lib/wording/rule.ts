@@ -12,7 +12,7 @@ export function cellWords(cell: Cell, knowledge: Knowledge): string {
     : `not ${listWords(cell.none.map(label), 'nor')}`
 }
 
-export function intervalWords(interval: Interval): string {
+function intervalWords(interval: Interval): string {
   const low =
     interval.from !== undefined
       ? `from ${numberWords(interval.from)}`

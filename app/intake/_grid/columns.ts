@@ -29,7 +29,7 @@ export const allColumns: readonly FieldName[] = [
 ]
 
 /** Width of a column [rem]. */
-export function widthOf(field: FieldName): number {
+function widthOf(field: FieldName): number {
   switch (fields[field].kind) {
     case 'choices':
     case 'tests':
@@ -47,8 +47,7 @@ export function widthOf(field: FieldName): number {
   }
 }
 
-export const numberWidth = 3
-export const planWidth = 21
+const numberWidth = 3
 
 export function templateOf(columns: readonly FieldName[]): string {
   return [`${numberWidth}rem`, ...columns.map((field) => `${widthOf(field)}rem`), 'var(--plan-width)'].join(

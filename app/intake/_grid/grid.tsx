@@ -36,7 +36,7 @@ interface Props {
   readonly wantsFocus: RefObject<boolean>
 }
 
-export const rowHeight = 56
+const rowHeight = 56
 const headHeight = 48
 
 /** The bag as a grid: one cell in the tab order, rows drawn only where they are seen. */

@@ -1,4 +1,4 @@
-import { memo, useMemo, type ReactNode } from 'react'
+import { memo, useMemo, useRef, type ReactNode } from 'react'
 import type { BagPlanner, Planned } from '../../../lib/field/bag.ts'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
 import type { FieldName } from '../../../lib/record/fields.ts'
@@ -19,20 +19,25 @@ interface Props {
 export const PlanPanel = memo(function PlanPanel({ planned, planner, knowledge, onAnswer }: Props) {
   const { record, plan } = planned
   const questions = useMemo(() => planner.questionsFor(record), [planner, record])
+  const title = useRef<HTMLHeadingElement>(null)
   const warnings = plan.cautions.filter(({ level }) => level !== 'stop')
   const kept = record.stored_rh_percent
   const parts = record.components.length
   return (
     <section className={`${style.panel} section`} aria-labelledby="find-plan">
       <header className={`${style.whole} row`}>
-        <h2 id="find-plan">{`${plan.find}${record.object === undefined ? '' : `, ${record.object}`}`}</h2>
+        <h2 id="find-plan" ref={title} tabIndex={-1}>
+          {`${plan.find}${record.object === undefined ? '' : `, ${record.object}`}`}
+        </h2>
         <UrgencyMark urgency={plan.urgency} large />
       </header>
-      {questions.length > 0 && (
-        <div className={style.whole}>
-          <Question key={plan.find} questions={questions} knowledge={knowledge} onAnswer={onAnswer} />
-        </div>
-      )}
+      <Question
+        key={plan.find}
+        questions={questions}
+        knowledge={knowledge}
+        onAnswer={onAnswer}
+        after={title}
+      />
       <div className="stack">
         {warnings.length > 0 && (
           <Part name="Take care">

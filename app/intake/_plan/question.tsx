@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useEffect, useRef, useState, type RefObject } from 'react'
 import type { LookNext } from '../../../lib/engine/plan.ts'
 import type { Knowledge, Word } from '../../../lib/knowledge/knowledge.ts'
 import { fields, type FieldName } from '../../../lib/record/fields.ts'
@@ -10,20 +10,34 @@ interface Props {
   readonly questions: readonly LookNext[]
   readonly knowledge: Knowledge
   readonly onAnswer: (part: string | null, field: FieldName, text: string) => void
+  /** Where focus goes when the last question is answered. */
+  readonly after?: RefObject<HTMLElement | null>
 }
 
 /** One question at a time, and only where the answer could change the plan. "Can't tell" is always an answer. */
-export function Question({ questions, knowledge, onAnswer }: Props) {
+export function Question({ questions, knowledge, onAnswer, after }: Props) {
   const [skipped, skip] = useState<readonly string[]>([])
   const question = questions.find(({ fact }) => !skipped.includes(fact))
+  const heading = useRef<HTMLHeadingElement>(null)
+  const answered = useRef(false)
+  useEffect(() => {
+    // The button that was pressed is gone with its question: whoever goes by keyboard is taken on to the next.
+    if (answered.current) (heading.current ?? after?.current)?.focus()
+    answered.current = false
+  }, [question?.fact, after])
   if (question === undefined) return null
   const { part, field } = splitFact(question.fact)
   if (field === null) return null
   const words = knowledge.vocabulary.fields[field]?.values ?? []
-  const answer = (text: string) => onAnswer(part, field, text)
+  const answer = (text: string) => {
+    answered.current = true
+    onAnswer(part, field, text)
+  }
   return (
-    <section className={style.question} aria-labelledby="look-next">
-      <h3 id="look-next">{part === null ? question.asks : `${capital(part)}: ${question.asks}`}</h3>
+    <section className={`${style.whole} ${style.question}`} aria-labelledby="look-next">
+      <h3 id="look-next" ref={heading} tabIndex={-1}>
+        {part === null ? question.asks : `${capital(part)}: ${question.asks}`}
+      </h3>
       {question.tell !== '' && <p>{question.tell}</p>}
       <p className="soft small">{[question.why, settleWords(question)].filter(Boolean).join(' ')}</p>
       {words.length > 0 ? (

@@ -22,7 +22,8 @@ export function Question({ questions, knowledge, onAnswer, after }: Props) {
   const answered = useRef(false)
   useEffect(() => {
     // The button that was pressed is gone with its question: whoever goes by keyboard is taken on to the next.
-    if (answered.current) (heading.current ?? after?.current)?.focus()
+    const lost = document.activeElement === null || document.activeElement === document.body
+    if (answered.current && lost) (heading.current ?? after?.current)?.focus()
     answered.current = false
   }, [question?.fact, after])
   if (question === undefined) return null

@@ -4,13 +4,25 @@ import { compile } from '../../lib/knowledge/compile/compile.ts'
 import { readContent } from '../../lib/knowledge/compile/read.ts'
 import { checkKnowledge } from '../../lib/services/check-knowledge.ts'
 import { flawLine } from '../../lib/wording/flaws.ts'
-
-const compiled = compile(readContent(path.resolve(import.meta.dirname, '../..')))
-const { knowledge } = compiled
+import { compiled, knowledge } from '../knowledge-at-hand.ts'
 
 test('the content has no error: it compiles, its proofs hold, every example gives what it says', () => {
   const errors = checkKnowledge(compiled).filter(({ severity }) => severity === 'error')
   expect(errors.map(flawLine)).toEqual([])
+})
+
+test('all that is warned of is works kept for later: every figure is used or kept, every code said has words, every word a code', () => {
+  const warnings = checkKnowledge(compiled).filter(({ severity }) => severity === 'warning')
+  expect(warnings.filter(({ code }) => code !== 'work-unused').map(flawLine)).toEqual([])
+})
+
+test('every rule has an example', () => {
+  const bare = knowledge.decisions.flatMap(({ id, rules }) =>
+    rules
+      .filter(({ examples, retired }) => examples.length === 0 && retired === null)
+      .map((rule) => `${id}/${rule.id}`),
+  )
+  expect(bare).toEqual([])
 })
 
 test('compiling twice gives the same knowledge', () => {

@@ -1,11 +1,8 @@
-import path from 'node:path'
 import { expect, test } from 'vitest'
-import { compile } from '../../lib/knowledge/compile/compile.ts'
-import { readContent } from '../../lib/knowledge/compile/read.ts'
 import type { Fills } from '../../lib/knowledge/knowledge.ts'
+import { knowledge } from '../knowledge-at-hand.ts'
 
 /** Codes that whoever reads a plan from outside looks for: each is said by some rule of the decisions that fill its part. */
-const { knowledge } = compile(readContent(path.resolve(import.meta.dirname, '../..')))
 
 function said(...fills: readonly Fills[]): ReadonlySet<string> {
   return new Set(

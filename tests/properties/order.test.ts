@@ -52,9 +52,7 @@ function sorted(plan: Plan): Plan {
       ...storage,
       basis: reasons(storage.basis),
       air: storage.air.toSorted(),
-      act: storage.act
-        .map((act) => ({ ...act, says: even(act.says) }))
-        .toSorted((a, b) => byRule(a.says, b.says)),
+      act: storage.act.map((act) => ({ ...act, says: even(act.says) })),
       interim: storage.interim && { ...storage.interim, says: even(storage.interim.says) },
       conflict: storage.conflict && {
         ...storage.conflict,

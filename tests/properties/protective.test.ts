@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { urgencies } from './urgencies.ts'
-import type { Plan } from '../../lib/engine/plan.ts'
+import type { Plan, Urgency } from '../../lib/engine/plan.ts'
 import { material as materials } from '../../lib/record/ids.ts'
 import type { Component, ConditionRecord } from '../../lib/record/record.ts'
 import { anyRecord } from '../arbitrary/record.ts'
@@ -21,6 +20,9 @@ const activeSigns = [
   'white-powder',
   'powder-in-bag',
 ] as const
+
+/** The most pressing first. */
+const urgencies: readonly Urgency[] = ['now', 'hours', 'days', 'weeks', 'planned', 'routine']
 
 const metals: readonly string[] = materials.slice(0, materials.indexOf('wood'))
 

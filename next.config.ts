@@ -22,6 +22,8 @@ const config: NextConfig = {
   // Types are checked by `npm test` with the same compiler; a second check would only slow `npm start`.
   typescript: { ignoreBuildErrors: true },
   serverExternalPackages: ['pg'],
+  // A bag of some thousand rows is sent as it was typed.
+  experimental: { serverActions: { bodySizeLimit: '16mb' } },
   async headers() {
     return [
       {

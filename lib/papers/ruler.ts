@@ -20,8 +20,6 @@ export interface RulerBar {
   readonly preference: Band | null
 }
 
-export const open: Band = { min: 0, max: 100 }
-
 export function narrows(band: Band | null): boolean {
   return band !== null && (band.min > 0 || band.max < 100)
 }

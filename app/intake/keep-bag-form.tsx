@@ -55,6 +55,9 @@ export function KeepBag({ rows, bag, known, dispatch }: Props) {
   )
 }
 
+/** As many as one sheet holds, and one address can name. */
+const onASheet = 200
+
 const unreached: BagKept = {
   ok: false,
   says: 'The server could not be reached. Your rows are still here and kept on this device.',
@@ -66,14 +69,14 @@ function rowsOf(bag: readonly Planned[]): number {
 
 function Result({ result }: { readonly result: BagKept }) {
   if (!result.ok) return <p className="wrong">{result.says}</p>
-  const ids = result.finds.map(({ id }) => id).join(',')
+  const sheet = result.finds.slice(0, onASheet).map(({ id }) => id)
   return (
     <p>
       {`${countWords(result.added, 'record')} kept`}
       {result.alreadyThere > 0 &&
         `; ${countWords(result.alreadyThere, 'record')} were there already, word for word`}
       {'. '}
-      <Link href={`/sheets/bag?finds=${ids}`}>Print the bag sheet</Link>
+      <Link href={`/sheets/bag?finds=${sheet.join(',')}`}>Print the bag sheet</Link>
       {'. '}
       {result.finds.slice(0, 12).map(({ id, findNumber }, at) => (
         <span key={id}>

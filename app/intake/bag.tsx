@@ -55,6 +55,10 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
       dispatch({ do: 'paste', block: { fields: [field], headed: false, rows: cells }, newIds: [] })
     } else if (cells.length > 0) setPasted(cells)
   }
+  const leavePreview = () => {
+    wantsFocus.current = true
+    setPasted(null)
+  }
   const view = useMemo(() => ({ rows, planning, planned }), [rows, planning, planned])
   const settled = useSettled(view)
   const now = useMemo(() => doNow(settled.planning.bag), [settled])
@@ -121,9 +125,9 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
           knowledge={knowledge}
           onPaste={(block) => {
             dispatch({ do: 'paste', block, newIds: block.rows.map(newId) })
-            setPasted(null)
+            leavePreview()
           }}
-          onLeave={() => setPasted(null)}
+          onLeave={leavePreview}
         />
       )}
     </div>

@@ -25,12 +25,7 @@ const burntLooks: Partial<Record<keyof typeof looks, keyof typeof looks>> = {
 
 /** The same part as this ground leaves it: black from the wet, red from the fire. */
 function asBuried(part: Part, ground: Ground): Part {
-  const swaps =
-    ground.wetness === 'wet'
-      ? wetLooks
-      : ground.burial.includes('ash-burnt')
-        ? burntLooks
-        : {}
+  const swaps = ground.wetness === 'wet' ? wetLooks : ground.burial.includes('ash-burnt') ? burntLooks : {}
   const name = (Object.keys(looks) as (keyof typeof looks)[]).find((key) => looks[key] === part.looks)!
   return { ...part, looks: looks[swaps[name] ?? name] }
 }
@@ -90,7 +85,7 @@ export function findOf(
   const lifted = addDays(pick(seasons), whole(0, 20))
   const days = Math.max(0, daysBetween(lifted, today))
   const state = stateOf(ground, days, luck)
-  const use = useFor(kind, ground, days)
+  const use = useFor(kind, state, days)
   const [lightest, heaviest] = kind.mass
   const mass = lightest + next() ** 2 * (heaviest - lightest)
   const length = Math.round(12 + Math.cbrt(mass) * (10 + next() * 14))

@@ -66,8 +66,8 @@ export function packingOf(
   ] as const)
 }
 
-export function useFor(kind: Kind, ground: Ground, days: number): BoxUse {
-  if (ground.wetness === 'wet' && days < 500) return 'wet'
+export function useFor(kind: Kind, state: string | null, days: number): BoxUse {
+  if (state === 'wet') return 'wet'
   if (days < 20) return 'hut'
   const materials = new Set(kind.parts.map(({ material }) => material))
   if (

@@ -26,6 +26,7 @@ export const looks = {
     [1, { seen: ['orange-droplets', 'lamination-cracks'], fragility: 'fragile', core: 'partial' }],
     [1, { seen: ['dry-orange-blisters', 'powder-in-bag'], fragility: 'friable' }],
     [1, { seen: ['orange-brown-crust'], core: 'none', fragility: 'friable' }],
+    [1, { seen: ['orange-brown-crust', 'loose-parts'], fragility: 'in-pieces' }],
     [
       1,
       {

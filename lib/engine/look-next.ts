@@ -2,7 +2,8 @@ import type { FieldWords, Fills, Knowledge } from '../knowledge/knowledge.ts'
 import { fields, type FieldName } from '../record/fields.ts'
 import { stated, type Fact, type RecordFacts } from '../record/fact.ts'
 import type { LookNext, Plan } from './plan.ts'
-import { reasonAgain, touchedBy, type Reasoning, type Reconsidered } from './reasoning.ts'
+import { cellHolds } from './match.ts'
+import { lookupIn, reasonAgain, touchedBy, type Reasoning, type Reconsidered } from './reasoning.ts'
 import type { RuleIndex } from './rule-index.ts'
 import type { Spoken } from './statement.ts'
 import { humidityOf, keepOf, saidOf, takenOf } from './storage.ts'
@@ -146,11 +147,32 @@ interface Question {
   readonly words: FieldWords
 }
 
+/** The answers that some rule would heed here: pale green powder is not asked of iron. */
+function heeded(
+  { part, words }: Question,
+  indexes: readonly RuleIndex[],
+  reasoning: Reasoning,
+): ReadonlySet<string> {
+  const answers = new Set<string>()
+  for (const { decision } of indexes) {
+    const lookup = lookupIn(reasoning, decision.each === 'find' ? null : part, true)
+    for (const { when, retired } of decision.rules) {
+      const asked = when.find(({ fact }) => fact === words.id)
+      if (retired !== null || asked === undefined || 'interval' in asked) continue
+      const others = when.filter((cell) => cell !== asked)
+      if (others.some((cell) => cellHolds(cell, lookup(cell.fact)) === 'no')) continue
+      for (const answer of 'any' in asked ? asked.any : asked.none) answers.add(answer)
+    }
+  }
+  return answers
+}
+
 function openQuestions(reasoning: Reasoning, knowledge: Knowledge): readonly Question[] {
   return Object.values(knowledge.vocabulary.fields)
     .filter((words) => words.lookable && trialFor(words, knowledge).answers.size > 0)
     .flatMap((words): Question[] => {
       const level = fields[words.id as FieldName]?.level
+      if (level === undefined) return []
       if (level === 'find') return reasoning.facts.find[words.id] ? [] : [{ part: null, words }]
       return reasoning.facts.components.flatMap(({ facts }, part) =>
         facts[words.id] ? [] : [{ part, words }],
@@ -169,11 +191,15 @@ const names = {
 /** The five questions that would settle most, the one that would settle most first; none that would change nothing. */
 export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): Plan['lookNext'] {
   const before = pressing(reasoning)
-  const scored = openQuestions(reasoning, knowledge).map(({ part, words }) => {
+  const scored = openQuestions(reasoning, knowledge).map((question) => {
+    const { part, words } = question
     const takesMany = fields[words.id as FieldName]?.kind === 'choices'
     const { indexes, answers } = trialFor(words, knowledge)
+    const worth = heeded(question, indexes, reasoning)
     const tries = [
-      ...[...answers].map(([answer, size]) => ({ fact: stated(answer), weight: size })),
+      ...[...answers]
+        .filter(([answer]) => worth.has(answer))
+        .map(([answer, size]) => ({ fact: stated(answer), weight: size })),
       // A person who looks mostly finds none of the signs asked for.
       ...(takesMany ? [{ fact: stated(), weight: words.values.length }] : []),
     ]
@@ -189,7 +215,7 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
         score += (change * weights[axis] * weight) / total
       }
     }
-    return { part, words, settles, score: words.seldom ? score / 10 : score }
+    return { part, words, worth, settles, score: words.seldom ? score / 10 : score }
   })
   return scored
     .filter(({ score }) => score > 0)
@@ -197,11 +223,12 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
       (a, b) => b.score - a.score || (a.words.id < b.words.id ? -1 : 1) || (a.part ?? -1) - (b.part ?? -1),
     )
     .slice(0, most)
-    .map(({ part, words, settles }): LookNext => ({
+    .map(({ part, words, worth, settles }): LookNext => ({
       fact: part === null ? words.id : `${reasoning.facts.components[part]!.name}.${words.id}`,
       why: words.why ?? words.means,
       wouldSettle: [...settles].sort(),
       asks: words.asks,
       tell: words.tell,
+      answers: words.values.flatMap(({ id }) => (worth.has(id) ? id : [])),
     }))
 }

@@ -116,9 +116,10 @@ export interface LookNext {
   readonly fact: string
   readonly why: string
   readonly wouldSettle: readonly string[]
-  /** Ours: the question in plain words and how to look. */
+  /** Ours: the question in plain words, how to look, and the answers that would change something here. */
   readonly asks: string
   readonly tell: string
+  readonly answers: readonly string[]
 }
 
 export interface Plan {

@@ -55,7 +55,13 @@ function acts(reasoning: Reasoning): readonly Act[] {
         ? [{ ...rule.then.act, within: within(rule.then.act.withinDays), says: statement }]
         : [],
     )
-    .sort((a, b) => a.withinDays - b.withinDays || (a.aboveRhPercent ?? 0) - (b.aboveRhPercent ?? 0))
+    .sort(
+      (a, b) =>
+        a.withinDays - b.withinDays ||
+        (a.aboveRhPercent ?? 0) - (b.aboveRhPercent ?? 0) ||
+        (b.belowRhPercent ?? 0) - (a.belowRhPercent ?? 0) ||
+        (a.says.rule < b.says.rule ? -1 : 1),
+    )
 }
 
 /** The contract's `within`, machine-readable as ISO 8601 prints a duration. */

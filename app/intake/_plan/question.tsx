@@ -29,7 +29,9 @@ export function Question({ questions, knowledge, onAnswer, after }: Props) {
   if (question === undefined) return null
   const { part, field } = splitFact(question.fact)
   if (field === null) return null
-  const words = knowledge.vocabulary.fields[field]?.values ?? []
+  const all = knowledge.vocabulary.fields[field]?.values ?? []
+  // One choice of a few shows them all; of a long list, only what would change something here.
+  const words = fields[field].kind === 'choice' ? all : all.filter(({ id }) => question.answers.includes(id))
   const answer = (text: string) => {
     answered.current = true
     onAnswer(part, field, text)
@@ -89,17 +91,19 @@ function ChooseAnswer({ words, several, onAnswer }: ChooseProps) {
   const toggle = (id: string) =>
     choose(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id])
   return (
-    <div className={style.answers}>
+    <div className={style.choices}>
       {words.map((word) => (
         <button
           key={word.id}
-          className="button"
+          className={`button ${style.choice}`}
+          aria-label={word.label}
           type="button"
-          title={word.tell}
+          aria-describedby={word.tell === '' ? undefined : `tell-${word.id}`}
           aria-pressed={several ? chosen.includes(word.id) : undefined}
           onClick={() => (several ? toggle(word.id) : onAnswer(word.id))}
         >
-          {word.label}
+          <strong>{word.label}</strong>
+          {word.tell !== '' && <span id={`tell-${word.id}`}>{word.tell}</span>}
         </button>
       ))}
       {several && (

@@ -11,6 +11,7 @@ const core: LookNext = {
   wouldSettle: ['storage'],
   asks: 'Is there metal left inside?',
   tell: 'A radiograph shows it.',
+  answers: ['solid', 'partial', 'none'],
 }
 const burial: LookNext = { ...core, fact: 'burial', asks: 'What kind of ground?' }
 
@@ -26,6 +27,13 @@ describe('a question', () => {
     render(<Question questions={[core]} knowledge={knowledge} onAnswer={onAnswer} />)
     await userEvent.click(screen.getByRole('button', { name: 'solid metal' }))
     expect(onAnswer).toHaveBeenCalledWith('blade', 'core', 'solid')
+  })
+  test('offers of a long list only what would change something here, each with how to tell it', () => {
+    const seen: LookNext = { ...core, fact: 'blade.seen', answers: ['bright-orange-spots', 'loose-flakes'] }
+    render(<Question questions={[seen]} knowledge={knowledge} onAnswer={() => {}} />)
+    const spots = screen.getByRole('button', { name: /orange spots/i })
+    expect(spots.getAttribute('aria-describedby')).toBe('tell-bright-orange-spots')
+    expect(screen.queryByRole('button', { name: /pale green powder/i })).toBeNull()
   })
   test('always lets one say that it cannot be told', async () => {
     const onAnswer = vi.fn()

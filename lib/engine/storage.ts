@@ -20,7 +20,10 @@ export function takenOf(reasoning: Reasoning, part: Fills) {
   const answers = conclusion.index.decision.answers
   const rank = answers.findIndex((answer) => each.some((decided) => decided.taken === answer))
   const taken = answers[rank] ?? null
-  const precautionary = each.some((decided) => decided.taken === taken && decided.possible.length > 1)
+  // A silent decision takes what is recorded; only a protective one takes the careful side of what is not.
+  const protective = conclusion.index.decision.absent === 'protective'
+  const precautionary =
+    protective && each.some((decided) => decided.taken === taken && decided.possible.length > 1)
   return { conclusion, taken, rank, precautionary }
 }
 

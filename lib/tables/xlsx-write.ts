@@ -1,10 +1,20 @@
 import writeExcelFile from 'write-excel-file/node'
 
+const unit = (code: number) => `_x${code.toString(16).toUpperCase().padStart(4, '0')}_`
+
+/** What the writer of workbooks drops without a word: the mark of a lost letter, and the code points that are none. */
+const dropped = /[\ufffd\p{Noncharacter_Code_Point}]/gu
+
 /** What a workbook would read as an escaped letter, and names that every object already has, are escaped letter by letter. */
 function cellText(text: string): string {
-  const escaped = text.replace(/_x(?=[0-9A-Fa-f]{4}_)/g, '_x005F_x')
+  const escaped = text.replace(/_x(?=[0-9A-Fa-f]{4}_)/g, '_x005F_x').replace(dropped, (letter) =>
+    letter
+      .split('')
+      .map((half) => unit(half.charCodeAt(0)))
+      .join(''),
+  )
   if (!(escaped in {})) return escaped
-  return `_x${escaped.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_${escaped.slice(1)}`
+  return `${unit(escaped.charCodeAt(0))}${escaped.slice(1)}`
 }
 
 /** A workbook of one sheet. Every cell is a text, so nothing in it can run as a formula. */

@@ -56,6 +56,8 @@ const awkward = [
   '\u200b',
   '\u2028',
   '\ufeffx',
+  'x\ufffd',
+  '\u{1fffe}x',
   'find.x',
   'part.x',
   'material',

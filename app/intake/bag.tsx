@@ -6,6 +6,7 @@ import { doNow } from '../../lib/field/do-now.ts'
 import { fields, type FieldName } from '../../lib/record/fields.ts'
 import { act } from './_sheet/act.ts'
 import { readBlock } from './_sheet/paste.ts'
+import { step } from './_sheet/sheet.ts'
 import { fieldAt, gridState, liveRows } from './_sheet/state.ts'
 import { wordsOf } from './_grid/options.ts'
 import { CellEditor } from './_grid/cell-editor.tsx'
@@ -33,8 +34,10 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
   const [state, dispatch] = useReducer(act, null, () => gridState([{ id: newId(), cells: {} }], basics))
   const [pasted, setPasted] = useState<readonly (readonly string[])[] | null>(null)
   const wantsFocus = useRef(false)
-  const draft = useDraft(props.project ?? 'new', state.sheet, dispatch)
   const rows = useMemo(() => liveRows(state), [state])
+  // What is being typed is kept too: a long note may be typed without ever leaving its cell.
+  const sheet = useMemo(() => step(state.sheet, rows), [state.sheet, rows])
+  const draft = useDraft(props.project ?? 'new', sheet, dispatch)
   const planning = usePlanning(rows, knowledge, props.asOf, props.contacts)
   const table = useRef<HTMLDivElement>(null)
   const { labelOf, show, flawsOf } = useWords(knowledge, planning.read)

@@ -7,7 +7,9 @@ import { start, type Started } from '../../launch/started.ts'
 import { chromiumHere, launchChromium } from './chromium.ts'
 
 /** Left out with the word that `prepare.ts` says, where there is no browser. */
-export const journeys = describe.skipIf(chromiumHere === null)
+export function journeys(name: string, walk: () => void): void {
+  describe.skipIf(chromiumHere === null)(name, () => walk())
+}
 
 export interface Person {
   readonly name: string

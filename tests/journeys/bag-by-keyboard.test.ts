@@ -1,7 +1,7 @@
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { cellAt, gridRows, planBeside } from './setup/grid.ts'
 import { countPointers, tabTo, typeAlong } from './setup/keyboard.ts'
-import { journeys, stage } from './setup/stage.ts'
+import { noBrowser, stage } from './setup/stage.ts'
 
 /** Context, object, material, part, what is seen; the find number counts on by itself. */
 const bag = [
@@ -12,7 +12,7 @@ const bag = [
   ['', 'coin', 'silver', 'body', 'black-tarnish'],
 ]
 
-journeys('a bag of five by keyboard alone', () => {
+describe.skipIf(noBrowser)('a bag of five by keyboard alone', () => {
   const { visit } = stage('empty')
 
   test('from the start page to the finds, and no pointer is used', async () => {

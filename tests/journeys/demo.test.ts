@@ -1,7 +1,7 @@
-import { expect, test } from 'vitest'
-import { journeys, stage } from './setup/stage.ts'
+import { describe, expect, test } from 'vitest'
+import { noBrowser, stage } from './setup/stage.ts'
 
-journeys('the demo', () => {
+describe.skipIf(noBrowser)('the demo', () => {
   const { visit } = stage('empty')
 
   test('is loaded with one click on the first morning, and marked as invented wherever its finds show', async () => {

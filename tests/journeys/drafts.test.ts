@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core'
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { cellAt, openIntake } from './setup/grid.ts'
 import { typeAlong } from './setup/keyboard.ts'
-import { assistant, journeys, stage } from './setup/stage.ts'
+import { assistant, noBrowser, stage } from './setup/stage.ts'
 
 const notes = 18
 
@@ -15,7 +15,7 @@ async function kill(page: Page): Promise<void> {
   await crashed
 }
 
-journeys('what is typed in Intake', () => {
+describe.skipIf(noBrowser)('what is typed in Intake', () => {
   const { visit } = stage('empty')
 
   test('is there again after a reload, undo steps and all', async () => {

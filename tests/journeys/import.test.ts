@@ -1,11 +1,12 @@
 import { parse } from 'csv-parse/sync'
 import type { Page } from 'playwright-core'
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { csvText } from '../../lib/tables/csv-write.ts'
 import { recordTable } from '../../lib/tables/write-file.ts'
 import { writeWorkbook } from '../../lib/tables/xlsx-write.ts'
 import { demoWorkbook, names, read, saved, workbook } from './setup/files.ts'
-import { assistant, journeys, stage } from './setup/stage.ts'
+import { openPage } from './setup/pages.ts'
+import { assistant, noBrowser, stage } from './setup/stage.ts'
 
 const broken = { withoutNumber: 40, ofUnknownMaterial: 90, dangerous: 120 }
 
@@ -39,7 +40,7 @@ async function brokenWorkbook() {
 /** Top edge of what is said, so that what must come first can be shown to. */
 const top = async (page: Page, text: RegExp) => (await page.getByText(text).first().boundingBox())!.y
 
-journeys('a workbook with three broken rows', () => {
+describe.skipIf(noBrowser)('a workbook with three broken rows', () => {
   const { visit } = stage('empty')
 
   test('is shown before it is kept, kept whole, and its broken rows come back as a file to mend', async () => {
@@ -75,7 +76,7 @@ journeys('a workbook with three broken rows', () => {
 
     // Nothing is kept until somebody says so.
     const other = await page.context().newPage()
-    await other.goto('/finds')
+    await openPage(other, '/finds')
     expect(await other.locator('main').innerText()).not.toMatch(/\d finds?\b/)
     await other.close()
 
@@ -100,7 +101,7 @@ journeys('a workbook with three broken rows', () => {
     await page.getByLabel(/Choose a file/).setInputFiles({ name, mimeType: 'text/csv', buffer: mend(bytes) })
     await page.getByRole('button', { name: 'Keep 2 records' }).click()
     await page.getByRole('heading', { name: `${name} is in` }).waitFor()
-    await page.goto('/finds?q=TW-9902')
+    await openPage(page, '/finds?q=TW-9902')
     const found = await page.locator('main').innerText()
     expect(found).toContain('1 find')
     expect(found).toMatch(/Stop\. /)

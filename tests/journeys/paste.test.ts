@@ -1,6 +1,7 @@
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { cellAt, gridRows, openIntake, pasteCells, planBeside } from './setup/grid.ts'
-import { assistant, journeys, stage } from './setup/stage.ts'
+import { openPage } from './setup/pages.ts'
+import { assistant, noBrowser, stage } from './setup/stage.ts'
 
 const materials = ['iron', 'lead', 'copper-alloy', 'silver']
 const headings = ['Find number', 'Context', 'Object', 'Material', 'Drawer']
@@ -12,7 +13,7 @@ const twenty = Array.from({ length: 20 }, (_, at) => [
   `D${at}`,
 ])
 
-journeys('twenty rows from a spreadsheet', () => {
+describe.skipIf(noBrowser)('twenty rows from a spreadsheet', () => {
   const { visit } = stage('empty')
   const rowCount = 'aria-rowcount'
 
@@ -64,7 +65,7 @@ journeys('twenty rows from a spreadsheet', () => {
 
     await page.getByRole('button', { name: 'Keep 20 finds in the project' }).click()
     await page.getByText(/20 records kept/).waitFor()
-    await page.goto('/finds?order=number')
+    await openPage(page, '/finds?order=number')
     expect(await page.locator('main').innerText()).toContain('20 finds')
   })
 

@@ -2,14 +2,12 @@ import fs from 'node:fs'
 import os from 'node:os'
 import path from 'node:path'
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, inject } from 'vitest'
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
 import { start, type Started } from '../../launch/started.ts'
 import { chromiumHere, launchChromium } from './chromium.ts'
 
 /** Left out with the word that `prepare.ts` says, where there is no browser. */
-export function journeys(name: string, walk: () => void): void {
-  describe.skipIf(chromiumHere === null)(name, () => walk())
-}
+export const noBrowser = chromiumHere === null
 
 export interface Person {
   readonly name: string

@@ -1,6 +1,7 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { planCsvHead, planCsvRow } from '../services/plan-csv.ts'
-import { planFile, type Planned } from '../services/plan-file.ts'
+import type { IsoDate } from '../base/calendar.ts'
+import { planCsvHead } from '../services/plan-csv.ts'
+import { planFile, type FilePlan } from '../services/plan-file.ts'
 import { isProblem } from '../services/record-source.ts'
 import { countWords } from '../wording/list.ts'
 import { citedText, planText, stopWords } from '../wording/plan-text.ts'
@@ -10,13 +11,27 @@ import { exit, type Command } from './command.ts'
 import { fileArgument } from './file-argument.ts'
 import { knowledgeHere } from './knowledge-here.ts'
 import { choiceOption, dayOption } from './options.ts'
+import { planLines, worthACrew } from './plan-crew.ts'
+import { planLine } from './plan-line.ts'
 
 const formats = ['text', 'json', 'csv'] as const
 type Format = (typeof formats)[number]
 
-function printed(format: Format, { record, plan }: Planned, knowledge: Knowledge, cite: Citing): string {
-  if (format === 'json') return `${JSON.stringify(plan)}\n`
-  return format === 'csv' ? planCsvRow(plan) : `${planText(record, plan, knowledge, cite)}\n\n`
+/** Whatever prints the plans one after another; long files of lines are shared out. */
+async function* printed(
+  format: Format,
+  planned: FilePlan,
+  records: number,
+  cite: Citing,
+  { knowledge, asOf, root }: { readonly knowledge: Knowledge; readonly asOf: IsoDate; readonly root: string },
+): AsyncGenerator<string> {
+  if (format !== 'text' && records >= worthACrew) {
+    yield* planLines(planned.records(), { root, format, asOf })
+    return
+  }
+  for await (const { record, plan } of planned.plans()) {
+    yield format === 'text' ? `${planText(record, plan, knowledge, cite)}\n\n` : planLine(format, plan)
+  }
 }
 
 export const command: Command = {
@@ -59,7 +74,8 @@ Exit code 0: all planned. 1: planned, but something could not be read. 2: nothin
     }
     if (format === 'csv') await out(planCsvHead)
     const cite = citing()
-    for await (const one of planned.plans()) await out(printed(format, one, knowledge, cite))
+    const how = { knowledge, asOf, root: surroundings.root }
+    for await (const text of printed(format, planned, records, cite, how)) await out(text)
     if (format === 'text') await out(`${citedText(cite, knowledge)}\n`)
     return problems.some(isProblem) ? exit.someUnreadable : exit.done
   },

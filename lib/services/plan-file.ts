@@ -20,6 +20,8 @@ export interface FilePlan {
     readonly problems: readonly Problem[]
     readonly records: number
   }>
+  /** The records in the order of the file, a batch at a time. */
+  readonly records: () => AsyncIterable<readonly ConditionRecord[]>
   /** One plan a record, in the order of the file. */
   readonly plans: () => AsyncIterable<Planned>
   /** The plans of one find only. */
@@ -43,13 +45,18 @@ export async function planFile(knowledge: Knowledge, content: Content, asOf: Iso
       }
       return { stops, problems, records }
     },
+    records,
     plans: () => plansWhere(() => true),
     plansOf: (find) => plansWhere((record) => record.find_number === find),
   }
 
+  async function* records(): AsyncGenerator<readonly ConditionRecord[]> {
+    for await (const batch of source.batches()) yield batch.records
+  }
+
   async function* plansWhere(wanted: (record: ConditionRecord) => boolean): AsyncGenerator<Planned> {
-    for await (const { records } of source.batches()) {
-      for (const record of records.filter(wanted)) yield { record, plan: assess(record, knowledge, { asOf }) }
+    for await (const batch of records()) {
+      for (const record of batch.filter(wanted)) yield { record, plan: assess(record, knowledge, { asOf }) }
     }
   }
 }

@@ -1,9 +1,10 @@
 import { parseArgs } from 'node:util'
+import { keystrokeFigures, type Spread } from './keystrokes.ts'
 import { planFigures } from './plans.ts'
 import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
-/** `npm run bench [-- rules|plans|csv …]`: prints our figures beside their peers of the same run, as ratios. */
+/** `npm run bench [-- rules|plans|rows|keystrokes …]`: prints our figures beside their peers of the same run, as ratios. */
 const benches: Readonly<Record<string, () => Promise<void>>> = {
   rules: async () => {
     console.log('rule matching (records a second, ratio to hand-written code)')
@@ -26,10 +27,24 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
     )
   },
   rows: async () => {
-    const { rows, seconds, peakMegabytes } = await rowFigures()
-    console.log(`${rows.toLocaleString('en')} rows of one CSV planned by the command`)
+    const { rows, plans, seconds, peakMegabytes } = await rowFigures()
+    console.log(
+      `${rows.toLocaleString('en')} rows of one CSV, ${plans.toLocaleString('en')} plans printed by the command`,
+    )
     console.log(`  ${seconds.toFixed(0)} s, at most ${peakMegabytes.toFixed(0)} MB`)
   },
+  keystrokes: async () => {
+    const figures = await keystrokeFigures()
+    console.log(`Intake with ${figures.rows} rows: from a key to the paint of the row's plan`)
+    console.log(`  ${figures.keystrokes} keystrokes       ${spreadWords(figures.milliseconds)}`)
+    console.log(`  of them ${figures.changedPlan} changed the plan beside the row`)
+    console.log(`  a bare text field    ${spreadWords(figures.bareFieldMilliseconds)}`)
+    console.log(`  load of the machine  ${figures.load.toFixed(1)} on ${figures.cores} cores`)
+  },
+}
+
+function spreadWords({ median, p95, worst }: Spread): string {
+  return `${median.toFixed(0)} ms median, ${p95.toFixed(0)} ms at the 95th percentile, ${worst.toFixed(0)} ms at worst`
 }
 
 const { positionals } = parseArgs({ allowPositionals: true })

@@ -11,6 +11,7 @@ import { assemblage } from '../demo/assemblage.ts'
 /** Good rows of one CSV, planned by the command as a person would call it: time from start to last plan, peak memory. */
 export interface RowFigures {
   readonly rows: number
+  readonly plans: number
   readonly seconds: number
   readonly peakMegabytes: number
 }
@@ -41,15 +42,19 @@ async function planFile(file: string): Promise<Omit<RowFigures, 'rows'>> {
     [path.join(root, 'lib/cli/main.ts'), 'plan', file, '--format', 'json', '--on', '2026-11-25'],
     { stdio: ['ignore', 'pipe', 'ignore'] },
   )
-  child.stdout.resume()
+  let plans = 0
+  child.stdout.on('data', (piece: Buffer) => {
+    for (let at = piece.indexOf(10); at >= 0; at = piece.indexOf(10, at + 1)) plans += 1
+  })
   let peakMegabytes = 0
   const watch = setInterval(async () => {
     const status = await readFile(`/proc/${child.pid}/status`, 'utf8').catch(() => '')
     peakMegabytes = Math.max(peakMegabytes, Number(/VmHWM:\s+(\d+)/.exec(status)?.[1] ?? 0) / 1024)
   }, 100)
-  await new Promise((ended) => child.on('close', ended))
+  const code = await new Promise((ended) => child.on('close', ended))
   clearInterval(watch)
-  return { seconds: (performance.now() - start) / 1000, peakMegabytes }
+  if (code === 2 || code === 3) throw new Error(`The command ended with ${code}.`)
+  return { plans, seconds: (performance.now() - start) / 1000, peakMegabytes }
 }
 
 export async function rowFigures(rows = 200_000): Promise<RowFigures> {

@@ -183,3 +183,23 @@ describe('import and export', () => {
     expect(await place.call('export', '--project', 'Nowhere')).toMatchObject({ code: 2 })
   })
 })
+
+describe('a long file', () => {
+  it('is shared out and still printed in its order', async () => {
+    const numbers = Array.from({ length: 2_100 }, (_, at) => `TW-${at}`)
+    const long = place.file(
+      'long.csv',
+      `find_number,material\n${numbers.map((number) => `${number},iron`).join('\n')}\n`,
+    )
+    const { code, out } = await place.call('plan', long, '--format', 'json')
+    expect(code).toBe(0)
+    expect(plansOf(out).map(({ find }) => find)).toEqual(numbers)
+    const { out: alone } = await place.call(
+      'plan',
+      place.file('one.csv', 'find_number,material\nTW-7,iron\n'),
+      '--format',
+      'json',
+    )
+    expect(plansOf(out)[7]).toEqual(plansOf(alone)[0])
+  })
+})

@@ -8,7 +8,8 @@ const canada = { work: 'cci-notes-9-2', place: 'first page', known: 'read' } as 
 const casaletto = {
   work: 'casaletto-basilissi-2017',
   place: 'section “Bronze disease”',
-  known: 'read',
+  // The line itself is cited there to Angelucci 1978.
+  known: 'second-hand',
 } as const
 const scottOnAir = { work: 'scott-1990', place: 'section 4', known: 'read' } as const
 const scottOnStorage = { work: 'scott-1990', place: 'section 5', known: 'read' } as const

@@ -18,10 +18,10 @@ const stahl = { work: 'stahl-2003', place: 'abstract', known: 'read' } as const
 
 const dry = { state_now: 'dry' } as const
 const active = () => planOf(dry, { material: 'iron', seen: ['bright-orange-spots'] })
-/** Iron that was watched for more than a year in air damp enough to show corrosion, and stayed as it was. */
+/** Iron that was watched for more than two years in air damp enough to show corrosion, and stayed as it was. */
 const atRest = (...tests: readonly string[]) =>
   planOf(
-    { ...dry, burial: ['free-draining'], watched_days: 400, stored_rh_percent: 40, tests },
+    { ...dry, burial: ['free-draining'], watched_days: 800, stored_rh_percent: 40, tests },
     { material: 'iron', seen: ['no-change-seen'] },
   )
 

@@ -38,7 +38,7 @@ describe('black fills in silver', () => {
     {
       check: 'practice 20',
       work: 'scott-2002',
-      place: 'p. 238',
+      place: 'about pp. 236–238',
       known: 'read',
       tolerance: inWords,
       says: 'black in a recess may be tarnish and proves no niello: not cleaned, not named',

@@ -5,7 +5,11 @@ import { printed } from '../printed.ts'
 import { codes, figure, line, rule, side } from '../../said.ts'
 import { inWords, wholeNumber } from '../tolerance.ts'
 
-const drying = { work: 'cardiff-guidance-storage', place: 'drying', known: 'read' } as const
+const drying = {
+  work: 'cardiff-guidance-storage',
+  place: 'Immediate post-excavation actions, method 2',
+  known: 'read',
+} as const
 const inhibitors = { work: 'casaletto-basilissi-2017', place: null, known: 'read' } as const
 const tannin = (who: string) =>
   ({ work: 'conservation-distlist', place: `2001/0591 and 2001/0603 (${who})`, known: 'read' }) as const
@@ -31,7 +35,7 @@ describe('treatments that somebody has in mind', () => {
       check: 'practice 41',
       ...drying,
       tolerance: wholeNumber,
-      says: 'iron may be dried in an oven at 90 °C for 48 h: plain iron, and a conservator asked',
+      says: 'metal may be dried in an oven at 90 °C for 48 h: here plain iron, and a conservator asked',
     },
     () => {
       expect(figure('oven-iron-temperature')).toMatchObject({ value: 90, unit: 'degree-celsius' })

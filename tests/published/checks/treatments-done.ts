@@ -14,7 +14,7 @@ const after = (...tests: readonly string[]) =>
       state_now: 'dry',
       burial: ['free-draining'],
       done_already: ['desalinated'],
-      watched_days: 400,
+      watched_days: 800,
       stored_rh_percent: 40,
       tests,
     },

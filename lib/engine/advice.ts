@@ -1,6 +1,7 @@
 import { addDays, type IsoDate } from '../base/calendar.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { byWeight, foldBeyond, mergeByCode } from './fold.ts'
+import { objectionsIn } from './objection.ts'
 import type { Caution, Contacts, Objection, Plan, Request, Statement, Step, Storage } from './plan.ts'
 import type { Reasoning } from './reasoning.ts'
 import { saidOf } from './storage.ts'
@@ -50,7 +51,7 @@ export function cautionsOf(
 
 /** What speaks against a proposed treatment; blocks before warnings, none folded. */
 export function objectionsOf(reasoning: Reasoning): readonly Objection[] {
-  return saidOf(reasoning, 'objections')
+  return objectionsIn(reasoning)
     .toSorted((a, b) => Number(a.rule.level !== 'block') - Number(b.rule.level !== 'block') || byWeight(a, b))
     .flatMap(({ rule, statement }) =>
       rule.then.kind === 'say' && rule.then.to !== undefined

@@ -1,6 +1,7 @@
 import type { FieldWords, Fills, Knowledge } from '../knowledge/knowledge.ts'
 import { fields, type FieldName } from '../record/fields.ts'
 import { stated, type Fact, type RecordFacts } from '../record/fact.ts'
+import { objectionsIn } from './objection.ts'
 import type { LookNext, Plan } from './plan.ts'
 import { cellHolds } from './match.ts'
 import { lookupIn, reasonAgain, touchedBy, type Reasoning, type Reconsidered } from './reasoning.ts'
@@ -38,7 +39,7 @@ const look: { readonly [Axis in keyof Pressing]: (reasoning: Reasoning) => Press
   keep: keepOf,
   urgency: (reasoning) => takenOf(reasoning, 'urgency').rank,
   stops: (reasoning) => ids(saidOf(reasoning, 'cautions').filter(({ rule }) => rule.level === 'stop')),
-  objections: (reasoning) => ids(saidOf(reasoning, 'objections')),
+  objections: (reasoning) => ids(objectionsIn(reasoning)),
 }
 
 function pressing(reasoning: Reasoning): Pressing {
@@ -215,12 +216,16 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
         score += (change * weights[axis] * weight) / total
       }
     }
-    return { part, words, worth, settles, score: words.seldom ? score / 10 : score }
+    return { part, words, worth, settles, score }
   })
   return scored
     .filter(({ score }) => score > 0)
     .toSorted(
-      (a, b) => b.score - a.score || (a.words.id < b.words.id ? -1 : 1) || (a.part ?? -1) - (b.part ?? -1),
+      (a, b) =>
+        Number(a.words.seldom ?? false) - Number(b.words.seldom ?? false) ||
+        b.score - a.score ||
+        (a.words.id < b.words.id ? -1 : 1) ||
+        (a.part ?? -1) - (b.part ?? -1),
     )
     .slice(0, most)
     .map(({ part, words, worth, settles }): LookNext => ({

@@ -3,6 +3,7 @@ import type { Fact } from '../record/fact.ts'
 import type { Decided } from './decide.ts'
 import type { Statement, UsedFact } from './plan.ts'
 import { lookupIn, speaks, type Conclusion, type Reasoning } from './reasoning.ts'
+import { settled } from './settled.ts'
 
 /** A rule that spoke, and its statement, made when it is first asked for. */
 export interface Spoken {
@@ -91,7 +92,7 @@ function statementOf(
     if (part !== null) components.push(reasoning.facts.components[part]!.name)
     facts.push(...usedFacts(rule, reasoning, part, protective))
   }
-  const precautionary = heard.every((voice) => voice.precautionary)
+  const precautionary = heard.every((voice) => voice.precautionary || !settled(rule, reasoning, voice.part))
   return { ...standingOf(rule, id, code), components, facts, precautionary, also: [] }
 }
 

@@ -51,9 +51,20 @@ function temperature(reasoning: Reasoning): { band: Storage['temperatureC']; bas
   }
 }
 
+/** Whether `other` has called for at least as much, as soon, by the time `act` fires. */
+function outrun(act: Act, other: Act): boolean {
+  const sameSide =
+    act.aboveRhPercent !== undefined
+      ? (other.aboveRhPercent ?? Infinity) <= act.aboveRhPercent
+      : (other.belowRhPercent ?? -Infinity) >= (act.belowRhPercent ?? 0)
+  if (!sameSide || other.withinDays > act.withinDays) return false
+  return other.withinDays < act.withinDays || other.says.code === act.says.code
+}
+
+/** The tiers, soonest first. A find stands in one box: a tier that a sooner one has overtaken would only contradict it. */
 function acts(reasoning: Reasoning): readonly Act[] {
-  return saidOf(reasoning, 'storage.act')
-    .flatMap(({ rule, statement }) =>
+  const tiers = saidOf(reasoning, 'storage.act')
+    .flatMap(({ rule, statement }): readonly Act[] =>
       rule.then.kind === 'say' && rule.then.act
         ? [{ ...rule.then.act, within: within(rule.then.act.withinDays), says: statement }]
         : [],
@@ -65,6 +76,7 @@ function acts(reasoning: Reasoning): readonly Act[] {
         (b.belowRhPercent ?? 0) - (a.belowRhPercent ?? 0) ||
         (a.says.rule < b.says.rule ? -1 : 1),
     )
+  return tiers.filter((act, at) => !tiers.slice(0, at).some((sooner) => outrun(act, sooner)))
 }
 
 /** The contract's `within`, machine-readable as ISO 8601 prints a duration. */
@@ -105,7 +117,8 @@ export function storageOf(reasoning: Reasoning): Storage {
   const light = valueOf(reasoning, 'storage.light')
   const air = saidOf(reasoning, 'storage.air')
   const { band: temperatureC, basis: temperatureBasis } = temperature(reasoning)
-  const humidityBasis = whole.map(({ statement }) => statement)
+  // No humidity is asked of what is kept in water; the parts keep theirs for when it is dry.
+  const humidityBasis = kept === 'wet' ? [] : whole.map(({ statement }) => statement)
   return {
     rhPercent: kept === 'wet' ? null : band,
     interim: conflict && kept !== 'wet' ? interim(reasoning) : null,

@@ -31,7 +31,11 @@ const treatmentArbitrary = (words: fc.Arbitrary<string>): fc.Arbitrary<Treatment
   fc
     .record(
       {
-        what: fc.oneof(fc.constantFrom(...ids.doneAlready), words),
+        // A cell that says no more than "null" or "n/a" is an empty one, and no treatment.
+        what: fc.oneof(
+          fc.constantFrom(...ids.doneAlready),
+          words.filter((word) => !/^(?:[-–—]+|n\/?a|n\.a\.|nil|null)$/i.test(word)),
+        ),
         on: fc.oneof(fc.constantFrom('2017', '2017-03', '2017-03-09'), words),
         by: words,
         medium: words,

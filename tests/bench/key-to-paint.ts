@@ -28,6 +28,8 @@ export async function watchKeys(page: Page, watched: string): Promise<void> {
         port2.postMessage(null)
       })
     }
+    const isWatched = (node: Node) =>
+      (node instanceof Element ? node : node.parentElement)?.closest(watched) != null
     let current: Window['keystrokesSeen'][number] | null = null
     addEventListener(
       'keydown',
@@ -44,8 +46,7 @@ export async function watchKeys(page: Page, watched: string): Promise<void> {
     )
     const watcher = new MutationObserver((changes) => {
       const key = current
-      const place = document.querySelector(watched)
-      if (key === null || !changes.some(({ target }) => place?.contains(target) === true)) return
+      if (key === null || !changes.some(({ target }) => isWatched(target))) return
       key.changed = true
       whenPainted(() => (key.painted = performance.now()))
     })

@@ -36,10 +36,13 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
   keystrokes: async () => {
     const figures = await keystrokeFigures()
     console.log(`Intake with ${figures.rows} rows: from a key to the paint of the row's plan`)
-    console.log(`  ${figures.keystrokes} keystrokes       ${spreadWords(figures.milliseconds)}`)
-    console.log(`  of them ${figures.changedPlan} changed the plan beside the row`)
-    console.log(`  a bare text field    ${spreadWords(figures.bareFieldMilliseconds)}`)
-    console.log(`  load of the machine  ${figures.load.toFixed(1)} on ${figures.cores} cores`)
+    const lines: readonly (readonly [string, Spread])[] = [
+      [`${figures.keystrokes} keystrokes`, figures.milliseconds],
+      [`${figures.changedPlan} that changed the plan`, figures.changedPlanMilliseconds],
+      ['in a bare text field', figures.bareFieldMilliseconds],
+    ]
+    for (const [name, milliseconds] of lines) console.log(`  ${name.padEnd(26)} ${spreadWords(milliseconds)}`)
+    console.log(`  load of the machine        ${figures.load.toFixed(1)} on ${figures.cores} cores`)
   },
 }
 

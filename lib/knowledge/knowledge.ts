@@ -61,15 +61,31 @@ export type Who = 'assistant' | 'conservator' | 'store-manager'
 
 /** Whom a caution, request or referral sends you to; the site keeps names and numbers for these. */
 export type Contact =
-  | 'conservator' | 'site-manager' | 'police' | 'radiation-adviser' | 'asbestos-assessor' | 'coroner'
-  | 'finds-officer' | 'store' | 'safety-adviser' | 'first-aider' | 'specialist' | 'laboratory'
+  | 'conservator'
+  | 'site-manager'
+  | 'police'
+  | 'radiation-adviser'
+  | 'asbestos-assessor'
+  | 'coroner'
+  | 'finds-officer'
+  | 'store'
+  | 'safety-adviser'
+  | 'first-aider'
+  | 'specialist'
+  | 'laboratory'
 
 export type Effect =
   | { readonly kind: 'answer'; readonly answer: string }
   | { readonly kind: 'band'; readonly from?: number; readonly to?: number; readonly checkEveryDays?: number }
   | { readonly kind: 'every'; readonly days: number; readonly look: string }
-  | { readonly kind: 'say'; readonly code: string; readonly to?: string; readonly step?: StepEffect
-      readonly request?: RequestEffect; readonly act?: ActEffect }
+  | {
+      readonly kind: 'say'
+      readonly code: string
+      readonly to?: string
+      readonly step?: StepEffect
+      readonly request?: RequestEffect
+      readonly act?: ActEffect
+    }
 
 export interface StepEffect {
   readonly who: Who
@@ -126,9 +142,24 @@ export interface Example {
 
 /** Which part of the plan a decision fills; null for one that only serves others. */
 export type Fills =
-  | 'storage.rh' | 'storage.keep' | 'storage.temperature' | 'storage.light' | 'storage.air' | 'storage.act'
-  | 'storage.interim' | 'storage.ways-out' | 'handling' | 'packing' | 'steps' | 'urgency' | 'inspection'
-  | 'cautions' | 'objections' | 'requests' | 'referrals' | 'selection'
+  | 'storage.rh'
+  | 'storage.keep'
+  | 'storage.temperature'
+  | 'storage.light'
+  | 'storage.air'
+  | 'storage.act'
+  | 'storage.interim'
+  | 'storage.ways-out'
+  | 'handling'
+  | 'packing'
+  | 'steps'
+  | 'urgency'
+  | 'inspection'
+  | 'cautions'
+  | 'objections'
+  | 'requests'
+  | 'referrals'
+  | 'selection'
 
 export interface NotCovered {
   readonly when: readonly Cell[]
@@ -159,6 +190,15 @@ export interface Decision {
   readonly notCovered: readonly NotCovered[]
 }
 
+export interface Unit {
+  readonly id: string
+  readonly label: string
+  /** As it stands after a number; empty where nothing does. */
+  readonly printed: string
+  /** After a single one, where that differs. */
+  readonly one?: string
+}
+
 /** Words for one id: a field of the record, a value of it, a code or a unit. */
 export interface Word {
   readonly id: string
@@ -175,7 +215,7 @@ export interface FieldWords extends Word {
   readonly asks: string
   /** Asked by *Look next* at all (a person can look and answer). */
   readonly lookable: boolean
-  /** Seldom anything but "none": asked after the others, so that nobody is nagged about grenades. */
+  /** Seldom answered but in one way, or not by looking alone: asked after the others, so that nobody is nagged about grenades. */
   readonly seldom?: boolean
   /** Why the answer matters, in one sentence; printed with the question. */
   readonly why?: string
@@ -201,14 +241,22 @@ export interface Method {
   readonly sampling: boolean
   readonly who: string
   readonly order: number
-  readonly cautions: readonly { readonly code: string; readonly text: string; readonly sources: readonly SourceRef[] }[]
+  readonly cautions: readonly {
+    readonly code: string
+    readonly text: string
+    readonly sources: readonly SourceRef[]
+  }[]
   readonly sources: readonly SourceRef[]
 }
 
 export interface Contested {
   readonly id: string
   readonly question: string
-  readonly sides: readonly { readonly says: string; readonly figures: readonly string[]; readonly sources: readonly SourceRef[] }[]
+  readonly sides: readonly {
+    readonly says: string
+    readonly figures: readonly string[]
+    readonly sources: readonly SourceRef[]
+  }[]
   readonly follows: string
   readonly because: string
 }
@@ -216,7 +264,7 @@ export interface Contested {
 export interface Vocabulary {
   readonly fields: Readonly<Record<string, FieldWords>>
   readonly codes: Readonly<Record<string, Word>>
-  readonly units: Readonly<Record<string, { readonly id: string; readonly label: string; readonly printed: string }>>
+  readonly units: Readonly<Record<string, Unit>>
   readonly textWords: readonly TextWord[]
   readonly contacts: Readonly<Record<string, Word>>
 }

@@ -34,7 +34,11 @@ export function linkVocabulary(written: WrittenVocabulary, report: Report): Voca
     fields: byId(written.fields.map((entry) => linkField(entry, report))),
     codes: byId(written.codes.map((entry) => linkWord(entry.written))),
     contacts: byId(written.contacts.map((entry) => linkWord(entry.written))),
-    units: byId(written.units.map(({ written: { id, label, printed } }) => ({ id, label, printed }))),
+    units: byId(
+      written.units.map(({ written: { id, label, printed, one } }) =>
+        one === undefined ? { id, label, printed } : { id, label, printed, one },
+      ),
+    ),
     textWords: written.textWords.map((entry) => linkTextWord(entry, report)),
   }
 }

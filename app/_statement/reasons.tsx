@@ -60,7 +60,7 @@ export function Reasons({
           <dt>Rule</dt>
           <dd>
             <Link href={`/sources/decisions/${decision}#${rule}`}>
-              {ruleTitle(decision, rule, knowledge)}
+              {ruleTitle(statement.rule, knowledge)}
             </Link>
           </dd>
         </div>
@@ -69,9 +69,11 @@ export function Reasons({
   )
 }
 
-function ruleTitle(decision: string, rule: string, knowledge: Knowledge): string {
+/** What a rule is about, in a line; its full id, which is its decision's and its own, where it is no longer known. */
+export function ruleTitle(fullId: string, knowledge: Knowledge): string {
+  const [decision, rule] = fullId.split('/')
   const rules = knowledge.decisions.find(({ id }) => id === decision)?.rules
-  return rules?.find(({ id }) => id === rule)?.title ?? `${decision}/${rule}`
+  return rules?.find(({ id }) => id === rule)?.title ?? fullId
 }
 
 function FigureLink({ id, knowledge }: { readonly id: string; readonly knowledge: Knowledge }) {

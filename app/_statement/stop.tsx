@@ -3,7 +3,7 @@ import type { Caution } from '../../lib/engine/plan.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { sourceWords } from '../../lib/wording/citation.ts'
 import { codeLabel } from '../../lib/wording/fact.ts'
-import { Reasons } from './reasons.tsx'
+import { Reasons, ruleTitle } from './reasons.tsx'
 import style from './stop.module.css'
 
 interface Props {
@@ -18,7 +18,8 @@ export function Stop({ caution, knowledge, about }: Props) {
   return (
     <section
       className={style.stop}
-      aria-label={`Stop: ${codeLabel(caution.code, knowledge)}`}
+      // Two rules may stop for the same danger: landmarks need names of their own.
+      aria-label={`Stop: ${codeLabel(caution.code, knowledge)}. ${ruleTitle(caution.rule, knowledge)}`}
       data-code={caution.code}
     >
       <p className={style.sign}>

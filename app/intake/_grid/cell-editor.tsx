@@ -106,7 +106,8 @@ export function CellEditor({ label, text, words, several, onType, onLeave }: Pro
               </li>
             ))}
           </ul>,
-          document.body,
+          // Inside the page's own landmark, or who goes by landmarks would not come by it.
+          document.getElementById('content') ?? document.body,
         )}
     </>
   )

@@ -96,14 +96,11 @@ function ChooseAnswer({ words, several, onAnswer }: ChooseProps) {
         <button
           key={word.id}
           className={`button ${style.choice}`}
-          aria-label={word.label}
           type="button"
-          aria-describedby={word.tell === '' ? undefined : `tell-${word.id}`}
           aria-pressed={several ? chosen.includes(word.id) : undefined}
           onClick={() => (several ? toggle(word.id) : onAnswer(word.id))}
         >
-          <strong>{word.label}</strong>
-          {word.tell !== '' && <span id={`tell-${word.id}`}>{word.tell}</span>}
+          <strong>{word.label}</strong> {word.tell !== '' && <span>{word.tell}</span>}
         </button>
       ))}
       {several && (

@@ -1,6 +1,7 @@
 'use client'
 
-import { useEffect } from 'react'
+import { startTransition, useEffect } from 'react'
+import { useRouter } from 'next/navigation'
 
 interface Props {
   readonly error: Error & { readonly digest?: string }
@@ -9,6 +10,13 @@ interface Props {
 
 /** Something of ours broke: said plainly, with what to try and what to tell. */
 export default function Fault({ error, reset }: Props) {
+  const router = useRouter()
+  // The page is made anew on the server too: what broke there broke before this was drawn.
+  const again = () =>
+    startTransition(() => {
+      router.refresh()
+      reset()
+    })
   useEffect(() => {
     document.title = 'Error · Quietmetal'
   }, [])
@@ -25,7 +33,7 @@ export default function Fault({ error, reset }: Props) {
         </p>
       )}
       <div>
-        <button className="button first" type="button" onClick={reset}>
+        <button className="button first" type="button" onClick={again}>
           Try again
         </button>
       </div>

@@ -1,7 +1,7 @@
 'use client'
 
 /** The last resort, where not even the frame of the page could be drawn: no styles, no data, plain words. */
-export default function GlobalFault({ reset }: { readonly reset: () => void }) {
+export default function GlobalFault() {
   return (
     <html lang="en-GB">
       <body style={{ fontFamily: 'Verdana, sans-serif', margin: '2rem', maxWidth: '40rem', lineHeight: 1.5 }}>
@@ -12,7 +12,11 @@ export default function GlobalFault({ reset }: { readonly reset: () => void }) {
             The fault is ours. What was kept before is still kept, and what you typed in Intake is on this
             device. If the tool was just updated, loading the page again is enough.
           </p>
-          <button type="button" onClick={reset} style={{ minHeight: 44, padding: '0 1rem', font: 'inherit' }}>
+          <button
+            type="button"
+            onClick={() => window.location.reload()}
+            style={{ minHeight: 44, padding: '0 1rem', font: 'inherit' }}
+          >
             Try again
           </button>
         </main>

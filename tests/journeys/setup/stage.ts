@@ -18,11 +18,14 @@ export interface Visit {
   /** Who has said before that it is them at this device; nobody where left out. */
   readonly person?: Person
   readonly options?: BrowserContextOptions
+  /** Where the journey itself breaks something, the page may complain. */
+  readonly faultsExpected?: boolean
 }
 
 export interface Stage {
   readonly address: () => string
   readonly server: () => Started
+  readonly database: string
   /** A browser profile of its own: no drafts, no cookies but who sits there. */
   readonly visit: (visit?: Visit) => Promise<Page>
 }
@@ -52,7 +55,7 @@ export function stage(data: 'empty' | 'demo'): Stage {
     fs.rmSync(folder, { recursive: true, force: true })
   })
 
-  const visit = async ({ person, options }: Visit = {}) => {
+  const visit = async ({ person, options, faultsExpected = false }: Visit = {}) => {
     const context = await browser.newContext({ locale: 'en-GB', baseURL: server.address, ...options })
     contexts.push(context)
     if (person !== undefined) {
@@ -60,10 +63,11 @@ export function stage(data: 'empty' | 'demo'): Stage {
       await context.addCookies([{ name: 'quietmetal-person', value, url: server.address }])
     }
     const page = await context.newPage()
-    listen(page, complaints)
+    if (!faultsExpected) listen(page, complaints)
     return page
   }
-  return { address: () => server.address, server: () => server, visit }
+  const database = path.join(folder, 'quietmetal.sqlite')
+  return { address: () => server.address, server: () => server, database, visit }
 }
 
 /** Faults of the page, broken hydration, blocked resources, and answers that are the server's own fault. */

@@ -38,7 +38,7 @@ function planOf(find: string, reasoning: Reasoning, knowledge: Knowledge, occasi
   const cautions = cautionsOf(reasoning, knowledge, contacts)
   const stopped = cautions.some(({ level }) => level === 'stop')
   const urgency = valueOf(reasoning, 'urgency')
-  const storage = storageOf(reasoning)
+  const storage = storageOf(reasoning, stopped)
   return {
     find,
     knowledge: knowledge.hash,

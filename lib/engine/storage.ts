@@ -109,8 +109,11 @@ export function keepOf(reasoning: Reasoning): Storage['keep'] {
   return taken === 'wet' || taken === 'dry' ? taken : 'as-found'
 }
 
-/** How the find is kept: humidity, temperature, light, air, and what to do when the box leaves its band. */
-export function storageOf(reasoning: Reasoning): Storage {
+/**
+ * How the find is kept: humidity, temperature, light, air, and what to do when the box leaves its band. While a stop stands
+ * nobody goes to its box.
+ */
+export function storageOf(reasoning: Reasoning, stopped: boolean): Storage {
   const { whole, parts, band, conflict } = humidityOf(reasoning)
   const kept = keepOf(reasoning)
   const keep = valueOf(reasoning, 'storage.keep')
@@ -122,7 +125,7 @@ export function storageOf(reasoning: Reasoning): Storage {
   return {
     rhPercent: kept === 'wet' ? null : band,
     interim: conflict && kept !== 'wet' ? interim(reasoning) : null,
-    act: acts(reasoning),
+    act: stopped ? [] : acts(reasoning),
     light: light.taken === 'dark' ? 'dark' : 'ordinary',
     air: [...new Set(air.map(({ statement }) => statement.code))],
     decidedBy: conflict ? 'conservator' : 'rule',

@@ -73,7 +73,9 @@ function conflictLines({ storage }: Plan, cite: Citing, parts: number): readonly
   const bands = storage.components.map(({ component, limit }) => `${component}: ${bandWords(limit)}`)
   const { interim } = storage
   return [
-    `${listWords(storage.conflict.between)} disagree by ${storage.conflict.gapPercent} %.`,
+    storage.keep === 'wet'
+      ? `Once dry, ${listWords(storage.conflict.between)} will disagree by ${storage.conflict.gapPercent} %.`
+      : `${listWords(storage.conflict.between)} disagree by ${storage.conflict.gapPercent} %.`,
     ...(parts > 1 ? bands : []),
     ...(interim
       ? [
@@ -87,7 +89,9 @@ function conflictLines({ storage }: Plan, cite: Citing, parts: number): readonly
 function keepLines(plan: Plan, knowledge: Knowledge, cite: Citing, parts: number): readonly string[] {
   const { storage } = plan
   const humidity = storage.components.flatMap(({ basis }) => basis)
+  const stopped = plan.cautions.some(({ level }) => level === 'stop')
   const first = [
+    stopped ? 'Once the stop is cleared:' : '',
     storage.keep === 'wet' ? '' : `${wetOrDryWords(storage.keep)}.`,
     keepSentence(storage),
     airWords(plan, knowledge),

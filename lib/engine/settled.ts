@@ -19,8 +19,12 @@ function givers({ index }: Conclusion, { holding, taken }: Decided, cell: Cell):
 function cellSettled(cell: Cell, reasoning: Reasoning, part: number | null): boolean {
   const conclusion = reasoning.conclusions.get(cell.fact)
   if (!conclusion) return true
-  if (conclusion.index.decision.absent === 'protective')
+  if (conclusion.index.decision.absent === 'protective') {
+    // Of several parts one is enough, whatever the others turn out to be.
+    if (part === null && !conclusion.find && 'any' in cell)
+      return conclusion.derived.some(({ possible }) => cellHolds(cell, possible) === 'yes')
     return cellHolds(cell, lookupIn(reasoning, part, true)(cell.fact)) === 'yes'
+  }
   const places: readonly (number | null)[] = conclusion.find
     ? [null]
     : part !== null

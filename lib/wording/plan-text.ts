@@ -1,13 +1,12 @@
-import type { Caution, Plan, Statement } from '../engine/plan.ts'
+import type { Caution, LookNext, Plan, Statement } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { ConditionRecord } from '../record/record.ts'
-import { bandWords, temperatureWords } from './band.ts'
 import { longCitation } from './citation.ts'
 import { codeLabel, valueLabel } from './fact.ts'
-import { keepSentence, wetOrDryWords } from './keep.ts'
+import { keepLines } from './keep-text.ts'
 import { countWords, listWords } from './list.ts'
 import { urgencyWords, whoWords } from './marks.ts'
-import { lineWords, weightWords, workMarks, type Citing } from './statement.ts'
+import { lineWords, weightWords, type Citing } from './statement.ts'
 import { wrap } from './wrap.ts'
 
 const gutter = 12
@@ -57,65 +56,26 @@ function stepLines(plan: Plan, cite: Citing, parts: number): string {
   return lines.length === 0 ? '  Nothing to do now.' : lines.join('\n')
 }
 
-function airWords({ storage }: Plan, knowledge: Knowledge): string {
-  const { min, max } = storage.temperatureC
-  const around = [
-    ...(min === null && max === null ? [] : [temperatureWords(storage.temperatureC)]),
-    ...(storage.light === 'dark' ? ['dark'] : []),
-    ...storage.air.map((code) => codeLabel(code, knowledge).toLowerCase()),
-  ]
-  return around.length === 0 ? '' : `${around.join('; ')}.`
-}
-
-/** Where parts disagree: what each asks for, what may be done about it, and the band to wait in. */
-function conflictLines({ storage }: Plan, cite: Citing, parts: number): readonly string[] {
-  if (!storage.conflict) return []
-  const bands = storage.components.map(({ component, limit }) => `${component}: ${bandWords(limit)}`)
-  const { interim } = storage
-  return [
-    storage.keep === 'wet'
-      ? `Once dry, ${listWords(storage.conflict.between)} will disagree by ${storage.conflict.gapPercent} %.`
-      : `${listWords(storage.conflict.between)} disagree by ${storage.conflict.gapPercent} %.`,
-    ...(parts > 1 ? bands : []),
-    ...(interim
-      ? [
-          `Until then ${bandWords(interim.rhPercent)}, looked at every ${countWords(interim.checkEveryDays, 'day')} ${weightWords(interim.says, cite)}.`,
-        ]
-      : []),
-    ...storage.conflict.waysOut.map((way) => lineWords(way, cite, parts)),
-  ]
-}
-
-function keepLines(plan: Plan, knowledge: Knowledge, cite: Citing, parts: number): readonly string[] {
-  const { storage } = plan
-  const humidity = storage.components.flatMap(({ basis }) => basis)
-  const stopped = plan.cautions.some(({ level }) => level === 'stop')
-  const first = [
-    stopped ? 'Once the stop is cleared:' : '',
-    storage.keep === 'wet' ? '' : `${wetOrDryWords(storage.keep)}.`,
-    keepSentence(storage),
-    airWords(plan, knowledge),
-    storage.precautionary ? 'To be safe, until you look.' : '',
-    workMarks(storage.keep === 'wet' ? storage.basis : humidity, cite),
-  ]
-  return [
-    first.filter(Boolean).join(' '),
-    ...conflictLines(plan, cite, parts),
-    ...storage.act.map(({ says }) => lineWords(says, cite, parts)),
-  ]
-}
-
 /** Handling and packing at a glance: their names in one line; `explain` gives each in full. */
 const atAGlance = (statements: readonly Statement[], knowledge: Knowledge) =>
   statements.length === 0 ? [] : [`${statements.map(({ code }) => codeLabel(code, knowledge)).join('; ')}.`]
 
+const inFull: readonly string[] = ['repack', 'ask-before-moving', 'closed-bag']
+
 /** What is wrong with the packing as it is, in full: a name alone would not say what to change. */
 const toMend = (packing: readonly Statement[]) =>
-  packing.filter(({ code }) => code === 'repack').flatMap((line) => [line, ...line.also])
+  packing.filter(({ code }) => inFull.includes(code)).flatMap((line) => [line, ...line.also])
 
 function cautionLine(caution: Caution, cite: Citing, parts: number): string {
   const loud = caution.level === 'stop' ? 'STOP: ' : caution.level === 'warn' ? 'Warning: ' : ''
   return `${loud}${lineWords({ ...caution, text: withoutStop(caution.text) }, cite, parts)}${caution.who === '' ? '' : ` Call: ${caution.who}.`}`
+}
+
+/** A question, and whose it is where a find has several parts. */
+function question({ fact, asks, tell }: LookNext, parts: number): string {
+  const dot = fact.lastIndexOf('.')
+  const whose = parts > 1 && dot > 0 ? `${fact.slice(0, dot)}: ` : ''
+  return `${whose}${asks} ${tell}`
 }
 
 /** The plan of one find for a terminal: what to do first and in order, then what stands behind it. */
@@ -123,6 +83,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
   const parts = record.components.length
   const say = (statements: readonly Statement[]) => statements.map((one) => lineWords(one, cite, parts))
   const urgency = urgencyWords[plan.urgency]
+  const toBeSafe = plan.urgencyBasis.length > 0 && plan.urgencyBasis.every((one) => one.precautionary)
   // First, so that the works of the steps have the first numbers.
   const steps = stepLines(plan, cite, parts)
   const sections: readonly Section[] = [
@@ -145,7 +106,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
     },
     {
       name: 'Look',
-      lines: plan.lookNext.slice(0, 3).map(({ asks, tell }) => `${asks} ${tell}`),
+      lines: plan.lookNext.slice(0, 3).map((one) => question(one, parts)),
     },
     { name: 'Conservator', lines: say(plan.referrals) },
     { name: 'Keep or not', lines: say(plan.selection) },
@@ -161,7 +122,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
     findWords(record, knowledge),
     wrap(
       `${urgency.label}. `,
-      plan.urgencyBasis.map(({ text, because }) => text || because).join(' ') || urgency.means,
+      `${plan.urgencyBasis.map(({ text, because }) => text || because).join(' ') || urgency.means}${toBeSafe ? ' To be safe, until you look.' : ''}`,
     ),
     steps,
     ...sections.filter(({ lines }) => lines.length > 0).map(sectionText),

@@ -2,7 +2,8 @@ import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { flawsOfLook, unfold } from './setup/looks.ts'
 import { findsOf, openPage } from './setup/pages.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 import { flawsOfTabWalk } from './setup/tab-walk.ts'
 
 const first = (asked: string) => async (page: Page) => (await findsOf(page, asked))[0]!

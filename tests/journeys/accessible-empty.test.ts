@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { flawsOfLook, unfold } from './setup/looks.ts'
 import { openPage } from './setup/pages.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 import { flawsOfTabWalk } from './setup/tab-walk.ts'
 
 const pages = [

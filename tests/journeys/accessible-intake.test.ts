@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { cellAt, openIntake, pasteCells } from './setup/grid.ts'
 import { typeAlong } from './setup/keyboard.ts'
 import { flawsOfLook, unfold } from './setup/looks.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 import { flawsOfTabWalk } from './setup/tab-walk.ts'
 
 const phone = { width: 360, height: 740 }

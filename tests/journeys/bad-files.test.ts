@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { zip } from '../tables/zip.ts'
 import { workbook, type ChosenFile } from './setup/files.ts'
 import { openPage } from './setup/pages.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 
 const text = (name: string, content: string): ChosenFile => ({
   name,
@@ -33,7 +34,7 @@ async function choose(page: Page, file: ChosenFile): Promise<string> {
 }
 
 describe.skipIf(noBrowser)('a file that holds no records', () => {
-  const { visit, server, address } = stage('empty')
+  const { visit, server } = stage('empty')
 
   test.each(bad)('%s is answered in clear words, and nothing of it is kept', async (_, file, words) => {
     const page = await visit({ person: assistant })
@@ -75,7 +76,7 @@ describe.skipIf(noBrowser)('a file that holds no records', () => {
     await page.getByRole('heading', { name: 'trouble.csv is in' }).waitFor()
     await openPage(page, '/finds?order=number')
     expect(await page.locator('main').innerText()).toContain('TW-2')
-    expect((await fetch(address())).status).toBe(200)
+    expect((await fetch(server().address)).status).toBe(200)
   })
 
   test('a file that is refused before it is read says so and loses nothing', async () => {

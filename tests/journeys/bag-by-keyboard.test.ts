@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { cellAt, gridRows, planBeside } from './setup/grid.ts'
 import { countPointers, tabTo, typeAlong } from './setup/keyboard.ts'
-import { noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { stage } from './setup/stage.ts'
 
 /** Context, object, material, part, what is seen; the find number counts on by itself. */
 const bag = [

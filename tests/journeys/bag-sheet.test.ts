@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { findsOf, openPage } from './setup/pages.ts'
-import { noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { stage } from './setup/stage.ts'
 
 /** Width of the printed area at 96 pixels an inch, margins of 14 mm taken off. */
 const papers = { A4: { mm: [210, 297] }, Letter: { mm: [215.9, 279.4] } } as const

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { stage } from './setup/stage.ts'
 
 describe.skipIf(noBrowser)('the demo', () => {
   const { visit } = stage('empty')

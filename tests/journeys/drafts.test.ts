@@ -2,7 +2,8 @@ import type { Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { cellAt, openIntake } from './setup/grid.ts'
 import { typeAlong } from './setup/keyboard.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 
 const notes = 18
 

@@ -6,7 +6,8 @@ import { recordTable } from '../../lib/tables/write-file.ts'
 import { writeWorkbook } from '../../lib/tables/xlsx-write.ts'
 import { demoWorkbook, names, read, saved, workbook } from './setup/files.ts'
 import { openPage } from './setup/pages.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 
 const broken = { withoutNumber: 40, ofUnknownMaterial: 90, dangerous: 120 }
 

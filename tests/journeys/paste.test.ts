@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { cellAt, gridRows, openIntake, pasteCells, planBeside } from './setup/grid.ts'
 import { openPage } from './setup/pages.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 
 const materials = ['iron', 'lead', 'copper-alloy', 'silver']
 const headings = ['Find number', 'Context', 'Object', 'Material', 'Drawer']

@@ -1,20 +1,22 @@
 import { describe, expect, test } from 'vitest'
 import { findsOf, openPage } from './setup/pages.ts'
-import { noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { stage } from './setup/stage.ts'
 
 describe.skipIf(noBrowser)('a reason', () => {
   const { visit } = stage('demo')
 
   test('is opened down to its rule, its figure and the page of its work', async () => {
     const page = await visit()
-    const [find] = await findsOf(page, 'q=nail')
+    const [find] = await findsOf(page, 'q=nail&urgency=weeks')
     await openPage(page, find!)
 
     const keeping = page.locator('section[aria-labelledby="keeping"]')
     await keeping.getByText('Why so').click()
-    // A line of advice on how it is kept that rests on a published figure: one tap shows why.
+    // How dry it is kept rests on a published figure: one tap shows which.
+    const leadsTo = (place: string) => `:has(> div > dl a[href^="/sources/${place}"])`
     const why = keeping
-      .locator('details:has(> div > dl a[href^="/sources/figures/"])')
+      .locator(`details${leadsTo('decisions/storage-humidity#')}${leadsTo('figures/')}`)
       .filter({ visible: true })
       .first()
     const reasons = why.locator('dl').first()

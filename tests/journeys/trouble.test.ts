@@ -4,7 +4,8 @@ import { cellAt, openIntake } from './setup/grid.ts'
 import { typeAlong } from './setup/keyboard.ts'
 import { flawsOfLook } from './setup/looks.ts'
 import { openPage } from './setup/pages.ts'
-import { assistant, noBrowser, stage } from './setup/stage.ts'
+import { noBrowser } from './setup/chromium.ts'
+import { assistant, stage } from './setup/stage.ts'
 import { flawsOfTabWalk } from './setup/tab-walk.ts'
 
 describe.skipIf(noBrowser)('when something breaks', () => {
@@ -13,7 +14,7 @@ describe.skipIf(noBrowser)('when something breaks', () => {
   /** Takes a table away under the running server, as a damaged disk might, and puts it back afterwards. */
   async function without(table: string, walk: () => Promise<void>): Promise<void> {
     const rename = (from: string, to: string) => {
-      const connection = new DatabaseSync(database, { timeout: 5_000 })
+      const connection = new DatabaseSync(database(), { timeout: 5_000 })
       connection.exec(`alter table ${from} rename to ${to}`)
       connection.close()
     }

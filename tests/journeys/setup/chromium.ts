@@ -11,10 +11,10 @@ export const chromiumHere: string | null =
     .flatMap((folder) => names.map((name) => path.join(folder, name)))
     .find((file) => fs.existsSync(file)) ?? null
 
-/** Where a browser is a must, a missing one is a failure and not a reason to leave journeys out. */
-export const isBrowserRequired = process.env['QUIETMETAL_REQUIRE_BROWSER'] === '1'
+/** Where a browser is a must, a missing one fails every journey instead of leaving it out. */
+export const noBrowser = chromiumHere === null && process.env['QUIETMETAL_REQUIRE_BROWSER'] !== '1'
 
-export function launchChromium(): Promise<Browser> {
+export async function launchChromium(): Promise<Browser> {
   if (chromiumHere === null) throw new Error('No Chromium was found on this machine.')
   return chromium.launch({
     executablePath: chromiumHere,

@@ -4,10 +4,7 @@ import path from 'node:path'
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
 import { start, type Started } from '../../launch/started.ts'
-import { chromiumHere, launchChromium } from './chromium.ts'
-
-/** Left out with the word that `prepare.ts` says, where there is no browser. */
-export const noBrowser = chromiumHere === null
+import { launchChromium } from './chromium.ts'
 
 export interface Person {
   readonly name: string
@@ -23,9 +20,8 @@ export interface Visit {
 }
 
 export interface Stage {
-  readonly address: () => string
   readonly server: () => Started
-  readonly database: string
+  readonly database: () => string
   /** A browser profile of its own: no drafts, no cookies but who sits there. */
   readonly visit: (visit?: Visit) => Promise<Page>
 }
@@ -34,25 +30,28 @@ export const assistant: Person = { name: 'Wren Hollis', role: 'assistant' }
 
 /** A server over data of its own and a browser, for the journeys of one file. Whatever a page complains of fails its test. */
 export function stage(data: 'empty' | 'demo'): Stage {
-  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'quietmetal-journey-'))
   const contexts: BrowserContext[] = []
   const complaints: string[] = []
+  const closing: (() => unknown)[] = []
+  let folder: string
   let server: Started
   let browser: Browser
 
   beforeAll(async () => {
+    browser = await launchChromium()
+    closing.push(() => browser.close())
+    folder = fs.mkdtempSync(path.join(os.tmpdir(), 'quietmetal-journey-'))
+    closing.push(() => fs.rmSync(folder, { recursive: true, force: true }))
     if (data === 'demo') fs.cpSync(inject('demoData'), folder, { recursive: true })
     server = await start({ PORT: '0', QUIETMETAL_DATA: folder })
-    browser = await launchChromium()
+    closing.push(() => server.stop())
   })
   afterEach(async () => {
     for (const context of contexts.splice(0)) await context.close()
     expect(complaints.splice(0)).toEqual([])
   })
   afterAll(async () => {
-    await browser.close()
-    await server.stop()
-    fs.rmSync(folder, { recursive: true, force: true })
+    for (const close of closing.toReversed()) await close()
   })
 
   const visit = async ({ person, options, faultsExpected = false }: Visit = {}) => {
@@ -66,8 +65,7 @@ export function stage(data: 'empty' | 'demo'): Stage {
     if (!faultsExpected) listen(page, complaints)
     return page
   }
-  const database = path.join(folder, 'quietmetal.sqlite')
-  return { address: () => server.address, server: () => server, database, visit }
+  return { server: () => server, database: () => path.join(folder, 'quietmetal.sqlite'), visit }
 }
 
 /** Faults of the page, broken hydration, blocked resources, and answers that are the server's own fault. */

@@ -47,10 +47,11 @@ async function planFile(file: string): Promise<Omit<RowFigures, 'rows'>> {
     for (let at = piece.indexOf(10); at >= 0; at = piece.indexOf(10, at + 1)) plans += 1
   })
   let peakMegabytes = 0
-  const watch = setInterval(async () => {
+  const look = async () => {
     const status = await readFile(`/proc/${child.pid}/status`, 'utf8').catch(() => '')
     peakMegabytes = Math.max(peakMegabytes, Number(/VmHWM:\s+(\d+)/.exec(status)?.[1] ?? 0) / 1024)
-  }, 100)
+  }
+  const watch = setInterval(() => void look(), 100)
   const code = await new Promise((ended) => child.on('close', ended))
   clearInterval(watch)
   if (code === 2 || code === 3) throw new Error(`The command ended with ${code}.`)

@@ -1,6 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads'
-import { assess } from '../engine/assess.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import { planRecord } from '../services/plan-file.ts'
 import { loadKnowledge } from '../start.ts'
 import type { Errand } from './plan-crew.ts'
 import { planLine } from './plan-line.ts'
@@ -11,6 +11,6 @@ const knowledge = loadKnowledge(root)
 
 parentPort!.on('message', (records: readonly ConditionRecord[]) => {
   parentPort!.postMessage(
-    records.map((record) => planLine(format, assess(record, knowledge, { asOf }))).join(''),
+    records.map((record) => planLine(format, planRecord(record, knowledge, asOf))).join(''),
   )
 })

@@ -28,6 +28,10 @@ export interface FilePlan {
   readonly plansOf: (find: string) => AsyncIterable<Planned>
 }
 
+/** The plan of one record by itself, for whoever shares a file out. */
+export const planRecord = (record: ConditionRecord, knowledge: Knowledge, asOf: IsoDate): Plan =>
+  assess(record, knowledge, { asOf })
+
 /** Plans every record of a file and keeps nothing. */
 export async function planFile(knowledge: Knowledge, content: Content, asOf: IsoDate): Promise<FilePlan> {
   const source = await recordSource(knowledge, content)
@@ -56,7 +60,7 @@ export async function planFile(knowledge: Knowledge, content: Content, asOf: Iso
 
   async function* plansWhere(wanted: (record: ConditionRecord) => boolean): AsyncGenerator<Planned> {
     for await (const batch of records()) {
-      for (const record of batch.filter(wanted)) yield { record, plan: assess(record, knowledge, { asOf }) }
+      for (const record of batch.filter(wanted)) yield { record, plan: planRecord(record, knowledge, asOf) }
     }
   }
 }

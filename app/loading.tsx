@@ -1,7 +1,7 @@
 export default function Loading() {
   return (
     <p role="status" className="soft">
-      Reading the records and planning them for today …
+      One moment: reading what is kept …
     </p>
   )
 }

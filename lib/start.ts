@@ -17,7 +17,7 @@ import { bandsNeeded, listFinds } from './services/list-finds.ts'
 import { loadDemo } from './services/load-demo.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
 import type { World } from './services/ports.ts'
-import { latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
+import { findProject, latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
 import { listImports, rejectedRows } from './services/rejected-rows.ts'
 import { showFind } from './services/show-find.ts'
 import { startPage } from './services/start-page.ts'
@@ -60,6 +60,7 @@ const services = {
   bandsNeeded,
   exportFile,
   exportRecords,
+  findProject,
   importFile,
   keepBox,
   keepContacts,

@@ -38,7 +38,9 @@ export function Findings({ summary, onCommit, onAgain }: Props) {
               disabled={summary.records + summary.rejected === 0}
               onClick={onCommit}
             >
-              {`Keep ${countWords(summary.added, 'record')}`}
+              {summary.records === 0
+                ? `Keep ${countWords(summary.rejected, 'row')} to mend`
+                : `Keep ${countWords(summary.added, 'record')}`}
             </button>
             <button className="button" type="button" onClick={onAgain}>
               Choose another file

@@ -5,7 +5,9 @@ import { troubleWords } from '../../lib/wording/trouble.ts'
 export type Received =
   | {
       readonly ok: true
-      readonly projectId: string
+      /** Null: the project is yet to be begun, under this name. */
+      readonly projectId: string | null
+      readonly name: string
       readonly fileName: string
       readonly bytes: Uint8Array
       readonly by: Person
@@ -14,7 +16,7 @@ export type Received =
 
 const largestBytes = 200 * 1024 * 1024
 
-/** The file somebody chose, for the project they chose; a project named anew is begun. */
+/** The file somebody chose, for the project they chose or named anew; nothing is kept of it yet. */
 export async function received(request: Request): Promise<Received> {
   if (request.headers.get('sec-fetch-site') === 'cross-site')
     return { ok: false, says: 'Files are taken from this tool’s own pages only.' }
@@ -31,9 +33,15 @@ export async function received(request: Request): Promise<Received> {
   }
   const services = await servicesHere()
   const chosen = String(form.get('project') ?? '')
-  const given = { fileName: file.name.slice(0, 200), bytes: new Uint8Array(await file.arrayBuffer()), by }
+  const name = String(form.get('name') ?? '')
+  const given = {
+    name,
+    fileName: file.name.slice(0, 200),
+    bytes: new Uint8Array(await file.arrayBuffer()),
+    by,
+  }
   if (chosen !== '') return { ok: true, projectId: chosen, ...given }
-  const begun = await services.startProject({ name: String(form.get('name') ?? '') }, by)
-  if (!begun.ok) return { ok: false, says: troubleWords(begun.problems) }
-  return { ok: true, projectId: begun.value.id, ...given }
+  const known = await services.findProject({ name })
+  if (!known.ok) return { ok: false, says: troubleWords(known.problems) }
+  return { ok: true, projectId: known.value?.id ?? null, ...given }
 }

@@ -13,6 +13,7 @@ export interface ProblemSaid {
 export interface Summary {
   readonly fileName: string
   readonly dryRun: boolean
+  /** Empty for a project that is yet to be begun. */
   readonly projectId: string
   readonly importId: string | null
   readonly kind: ImportReport['file']['kind']
@@ -32,7 +33,7 @@ export interface Summary {
 const told = 200
 const loudness: readonly Problem['severity'][] = ['unreadable', 'problem', 'note']
 
-export function summaryOf(report: ImportReport, projectId: string, knowledge: Knowledge): Summary {
+export function summaryOf(report: ImportReport, projectId: string | null, knowledge: Knowledge): Summary {
   const { file } = report
   const problems = report.problems.toSorted(
     (a, b) => loudness.indexOf(a.severity) - loudness.indexOf(b.severity),
@@ -41,7 +42,7 @@ export function summaryOf(report: ImportReport, projectId: string, knowledge: Kn
   return {
     fileName: report.fileName,
     dryRun: report.dryRun,
-    projectId,
+    projectId: projectId ?? '',
     importId: report.importId,
     kind: file.kind,
     sheet: file.sheet,

@@ -14,13 +14,14 @@ export interface NewRecordCount {
 
 const placeOf = ({ site_code, find_number }: ConditionRecord) => `${site_code ?? ''}\n${find_number}`
 
-/** What adding would add: the same questions as adding asks, without adding. Two records alike in the file count once. */
-export function newRecordCount(reads: Reads, projectId: string): NewRecordCount {
+/** What adding would add to a project, or to one that is not begun yet: the same questions as adding asks, without adding. Two records alike in the file count once. */
+export function newRecordCount(reads: Reads, projectId: string | null): NewRecordCount {
   const seen = new Set<string>()
   const newFinds = new Set<string>()
   let all = 0
 
   async function knownFinds(records: readonly ConditionRecord[]): Promise<ReadonlyMap<string, string>> {
+    if (projectId === null) return new Map()
     const sites = new Map((await reads.sites.ofProject(projectId)).map((site) => [site.code, site.id]))
     const finds = new Map<string, string>()
     for (const [code, group] of Map.groupBy(records, ({ site_code }) => site_code ?? '')) {

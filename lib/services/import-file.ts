@@ -18,7 +18,8 @@ import {
 import { hazardsByRow, stopsOfBatch, type Stop } from './stops.ts'
 
 export interface FileToImport {
-  readonly projectId: string
+  /** Null: a project that is not begun yet, of which only a dry run can be made. */
+  readonly projectId: string | null
   readonly fileName: string
   readonly bytes: Content
   /** Only tells what would happen; nothing is kept. */
@@ -81,9 +82,13 @@ async function wouldAdd(
 async function addAll(
   writes: Writes,
   world: World,
-  { projectId, onProgress }: FileToImport,
+  { onProgress }: FileToImport,
   source: RecordSource,
-  { importId, total }: { readonly importId: string; readonly total: number },
+  {
+    projectId,
+    importId,
+    total,
+  }: { readonly projectId: string; readonly importId: string; readonly total: number },
 ): Promise<Counted> {
   const count = newRecordCount(writes, projectId)
   let done = 0
@@ -113,16 +118,22 @@ export async function importFile(world: World, file: FileToImport, by: Actor): A
   const report = { ...found, fileName, dryRun, importId: null, file: source.head }
   if (dryRun || found.recordsRead + found.unreadableRows.length === 0) {
     return world.store.read(async (reads) => {
-      if (!(await reads.projects.byId(projectId))) return refused(missing('project', projectId))
+      if (projectId !== null && !(await reads.projects.byId(projectId)))
+        return refused(missing('project', projectId))
       return given({ ...report, ...(await wouldAdd(reads, file, source, found.recordsRead)) })
     })
   }
   const sha256 = await hashOf(file.bytes)
   return world.store.write('import-file', by, async (writes) => {
-    if (!(await writes.projects.byId(projectId))) return refused(missing('project', projectId))
+    if (projectId === null || !(await writes.projects.byId(projectId)))
+      return refused(missing('project', projectId ?? ''))
     const { kind, headings } = source.head
     const importId = await writes.imports.begin({ projectId, fileName, sha256, kind, headings })
-    const counted = await addAll(writes, world, file, source, { importId, total: found.recordsRead })
+    const counted = await addAll(writes, world, file, source, {
+      projectId,
+      importId,
+      total: found.recordsRead,
+    })
     const counts: ImportCounts = {
       recordsRead: found.recordsRead,
       recordsAdded: counted.recordsAdded,

@@ -29,7 +29,7 @@ export interface FilePlan {
 }
 
 /** The plan of one record by itself, for whoever shares a file out. */
-export const planRecord = (record: ConditionRecord, knowledge: Knowledge, asOf: IsoDate): Plan =>
+export const planOf = (record: ConditionRecord, knowledge: Knowledge, asOf: IsoDate): Plan =>
   assess(record, knowledge, { asOf })
 
 /** Plans every record of a file and keeps nothing. */
@@ -60,7 +60,7 @@ export async function planFile(knowledge: Knowledge, content: Content, asOf: Iso
 
   async function* plansWhere(wanted: (record: ConditionRecord) => boolean): AsyncGenerator<Planned> {
     for await (const batch of records()) {
-      for (const record of batch.filter(wanted)) yield { record, plan: planRecord(record, knowledge, asOf) }
+      for (const record of batch.filter(wanted)) yield { record, plan: planOf(record, knowledge, asOf) }
     }
   }
 }

@@ -131,6 +131,14 @@ describe.each(engines)('importing a file on %s', (engine) => {
     expect(answer).toEqual({ ok: false, problems: { kind: 'missing', what: 'project', id: 'none' } })
   })
 
+  it('tries a file for a project that is not begun yet, and does not begin it', async () => {
+    const file = { projectId: null, fileName: 'bag.csv', bytes: bag }
+    const tried = value(await at.services.importFile({ ...file, dryRun: true }, assistant))
+    expect(tried).toMatchObject({ recordsAdded: 3, findsNew: 3, importId: null })
+    expect(value(await at.services.findProject({ name: 'Only tried' }))).toBeNull()
+    expect((await at.services.importFile({ ...file, dryRun: false }, assistant)).ok).toBe(false)
+  })
+
   it('reads a large file row by row to the same end as a small one', async () => {
     const id = await project('Large')
     const filler = 'a'.repeat(400)

@@ -7,9 +7,9 @@ import { summaryOf } from '../summary.ts'
 export async function POST(request: Request) {
   const file = await received(request)
   if (!file.ok) return Response.json({ says: file.says }, { status: 400 })
-  const { by, ...given } = file
+  const { by, projectId, fileName, bytes } = file
   const services = await servicesHere()
-  const answer = await services.importFile({ ...given, dryRun: true }, by)
+  const answer = await services.importFile({ projectId, fileName, bytes, dryRun: true }, by)
   if (!answer.ok) return Response.json({ says: troubleWords(answer.problems) }, { status: 409 })
-  return Response.json({ summary: summaryOf(answer.value, given.projectId, services.knowledge) })
+  return Response.json({ summary: summaryOf(answer.value, projectId, services.knowledge) })
 }

@@ -1,17 +1,27 @@
 import { revalidatePath } from 'next/cache'
 import { troubleWords } from '../../../lib/wording/trouble.ts'
+import type { Person } from '../../_server/person.ts'
 import { chooseProjectHere } from '../../_server/project.ts'
 import { servicesHere } from '../../_server/services.ts'
 import { received } from '../received.ts'
 import type { ImportLine } from '../import-line.ts'
 import { summaryOf } from '../summary.ts'
 
+/** The project begun under this name, or why it cannot be. */
+async function begun(name: string, by: Person): Promise<string | { readonly says: string }> {
+  const services = await servicesHere()
+  const project = await services.startProject({ name }, by)
+  return project.ok ? project.value.id : { says: troubleWords(project.problems) }
+}
+
 /** Imports the file and tells how far it is, a line of JSON at a time; the last line is the result. */
 export async function POST(request: Request) {
   const file = await received(request)
   if (!file.ok) return Response.json({ says: file.says }, { status: 400 })
-  const { by, ...given } = file
+  const { by, name, fileName, bytes } = file
   const services = await servicesHere()
+  const project = file.projectId ?? (await begun(name, by))
+  if (typeof project !== 'string') return Response.json(project, { status: 409 })
   const text = new TextEncoder()
   const body = new ReadableStream<Uint8Array>({
     async start(lines) {
@@ -22,8 +32,11 @@ export async function POST(request: Request) {
         await new Promise((resolve) => setImmediate(resolve))
       }
       try {
-        const answer = await services.importFile({ ...given, dryRun: false, onProgress }, by)
-        if (answer.ok) tell({ summary: summaryOf(answer.value, given.projectId, services.knowledge) })
+        const answer = await services.importFile(
+          { projectId: project, fileName, bytes, dryRun: false, onProgress },
+          by,
+        )
+        if (answer.ok) tell({ summary: summaryOf(answer.value, project, services.knowledge) })
         else tell({ says: troubleWords(answer.problems) })
       } catch {
         tell({
@@ -35,7 +48,7 @@ export async function POST(request: Request) {
   })
   revalidatePath('/', 'layout')
   // What was just imported is what one wants to look at next.
-  await chooseProjectHere(given.projectId)
+  await chooseProjectHere(project)
   return new Response(body, {
     headers: { 'content-type': 'application/x-ndjson; charset=utf-8', 'cache-control': 'no-store' },
   })

@@ -132,7 +132,7 @@ describe.each(engines)('importing a file on %s', (engine) => {
   })
 
   it('tries a file for a project that is not begun yet, and does not begin it', async () => {
-    const file = { projectId: null, fileName: 'bag.csv', bytes: bag }
+    const file = { projectId: null, fileName: 'bag.csv', bytes: bytes(bag) }
     const tried = value(await at.services.importFile({ ...file, dryRun: true }, assistant))
     expect(tried).toMatchObject({ recordsAdded: 3, findsNew: 3, importId: null })
     expect(value(await at.services.findProject({ name: 'Only tried' }))).toBeNull()

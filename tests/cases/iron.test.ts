@@ -143,7 +143,8 @@ describe('iron from the ground', () => {
       },
       { material: 'iron', seen: ['orange-brown-crust'] },
     )
-    expect(plan.storage.rhPercent?.max).toBe(35)
+    expect(plan.storage.rhPercent?.max).toBe(12)
+    expect(codes(plan.referrals)).toContain('mineralised-iron')
     expect(codes(plan.selection)).toEqual(
       saying('no-discard-before-record', 'no-metal-is-no-reason', 'who-signs'),
     )

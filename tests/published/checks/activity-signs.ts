@@ -62,7 +62,7 @@ describe('signs that metal is corroding', () => {
       check: 'corrosion 24',
       ...scottOnChloride,
       tolerance: inWords,
-      says: 'wholly mineralised: at rest, frail, and still worth keeping',
+      says: 'wholly mineralised bronze is at rest and frail; iron that is so stays dry until a conservator has decided',
     },
     () => {
       const gone = {
@@ -72,8 +72,8 @@ describe('signs that metal is corroding', () => {
         fragility: 'friable',
       } as const
       const plan = planOf({ ...dry, retention: 'discard-proposed' }, gone)
-      expect(ceiling(gone)).toBe(35)
-      expect(ceiling({ ...gone, core: 'partial' })).toBe(12)
+      expect(ceiling(gone)).toBe(12)
+      expect(codes(plan.referrals)).toEqual(saying('mineralised-iron'))
       expect(codes(plan.handling)).toEqual(saying('support-fully', 'do-not-touch'))
       return line(plan.selection, 'no-metal-is-no-reason')
     },

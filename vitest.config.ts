@@ -13,6 +13,7 @@ export default defineConfig({
           name: 'core',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/app/**', 'tests/journeys/**'],
+          setupFiles: ['tests/seed.ts'],
           environment: 'node',
           testTimeout: 60_000,
           hookTimeout: 120_000,

@@ -31,7 +31,7 @@ const shown = [
 export const rooms: Readonly<Record<string, Room>> = {
   'lib/base': { may: [], packages: ['temporal-polyfill'] },
   'lib/record': { may: ['lib/base'], packages: ['zod'] },
-  'lib/climate': { may: ['lib/base'], packages: [] },
+  'lib/climate': { may: ['lib/base'], packages: ['odex'] },
   'lib/logger': { may: ['lib/base', 'lib/climate'], packages: ['temporal-polyfill'] },
   'lib/matter': { may: ['lib/base'], packages: [] },
   'lib/knowledge': { may: ['lib/base', 'lib/record'], packages: [] },
@@ -62,8 +62,11 @@ export const rooms: Readonly<Record<string, Room>> = {
     may: [...core, ...results, 'lib/field', 'lib/wording', 'lib/papers/ruler.ts'],
     packages: ['uqr'],
   },
-  'lib/exchange': { may: [...core, ...results], packages: [] },
-  'lib/services': { may: [...core, 'lib/knowledge/compile', ...results, ...shown], packages: ['node:'] },
+  'lib/exchange': { may: [...core, ...results], packages: ['ical-generator'] },
+  'lib/services': {
+    may: [...core, 'lib/knowledge/compile', ...results, ...shown],
+    packages: ['node:', 'highs'],
+  },
   'lib/database': { may: ['lib/base', 'lib/record', 'lib/services'], packages: ['node:', 'kysely', 'pg'] },
   'lib/start.ts': {
     may: ['lib/base', 'lib/knowledge', 'lib/services', 'lib/database'],

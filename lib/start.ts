@@ -18,6 +18,7 @@ import { loadDemo } from './services/load-demo.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
 import type { World } from './services/ports.ts'
 import { findProject, latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
+import { listSalvage } from './services/list-salvage.ts'
 import { listImports, rejectedRows } from './services/rejected-rows.ts'
 import { showFind } from './services/show-find.ts'
 import { startPage } from './services/start-page.ts'
@@ -71,6 +72,7 @@ const services = {
   listPeople,
   listPlaces,
   listProjects,
+  listSalvage,
   loadDemo,
   planFinds,
   planRecord,

@@ -8,6 +8,7 @@ import { storeOver } from './database/store.ts'
 import type { Knowledge } from './knowledge/knowledge.ts'
 import { knowledgeFrom } from './knowledge/load.ts'
 import { addRecords } from './services/add-records.ts'
+import { boxLabels } from './services/box-labels.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
 import { importFile } from './services/import-file.ts'
@@ -59,6 +60,7 @@ export async function migrateData(where: Where): Promise<readonly string[]> {
 const services = {
   addRecords,
   bandsNeeded,
+  boxLabels,
   exportFile,
   exportRecords,
   findProject,

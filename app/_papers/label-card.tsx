@@ -1,4 +1,5 @@
 import type { Label } from '../../lib/papers/label.ts'
+import { SquareCode } from './square-code.tsx'
 import style from './paper.module.css'
 
 export function LabelCard({ label, invented }: { readonly label: Label; readonly invented: boolean }) {
@@ -17,22 +18,5 @@ export function LabelCard({ label, invented }: { readonly label: Label; readonly
         {[...label.warnings, ...(invented ? ['Invented for trying out'] : [])].join('. ')}
       </span>
     </li>
-  )
-}
-
-function SquareCode({ rows, says }: { readonly rows: Label['code']; readonly says: string }) {
-  const path = rows
-    .map((row, y) => row.map((dark, x) => (dark ? `M${x} ${y}h1v1h-1z` : '')).join(''))
-    .join('')
-  return (
-    <svg
-      className={style.code}
-      viewBox={`0 0 ${rows.length} ${rows.length}`}
-      role="img"
-      aria-label={`Code of ${says}`}
-      shapeRendering="crispEdges"
-    >
-      <path d={path} fill="#000" />
-    </svg>
   )
 }

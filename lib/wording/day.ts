@@ -1,6 +1,6 @@
 import type { IsoDate } from '../base/calendar.ts'
 
-const months = [
+export const months = [
   'January',
   'February',
   'March',

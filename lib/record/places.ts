@@ -1,6 +1,6 @@
 import type { IsoDate } from '../base/calendar.ts'
 
-/** The store's own tables of the contract: their columns, in its order and under its names. */
+/** The store's own tables of the contract: their columns, in its order and under its names; ours stand at the end. */
 export type PlaceColumn = 'text' | 'number' | 'date'
 
 export const roomColumns = {
@@ -9,7 +9,7 @@ export const roomColumns = {
   rh_high: 'number',
   t_low: 'number',
   t_high: 'number',
-} as const satisfies Record<string, PlaceColumn>
+} as const satisfies Columns
 
 export const boxColumns = {
   box: 'text',
@@ -27,7 +27,15 @@ export const boxColumns = {
   target_max: 'number',
   opened_on: 'date',
   seal_note: 'text',
-} as const satisfies Record<string, PlaceColumn>
+  length_mm: 'number',
+  width_mm: 'number',
+  height_mm: 'number',
+  max_kg: 'number',
+  filled_on: 'date',
+  water_changed_on: 'date',
+} as const satisfies Columns
+
+export type Columns = Readonly<Record<string, PlaceColumn>>
 
 type Value<Column extends PlaceColumn> = Column extends 'number'
   ? number
@@ -35,12 +43,17 @@ type Value<Column extends PlaceColumn> = Column extends 'number'
     ? IsoDate
     : string
 
-type Given<Columns extends Readonly<Record<string, PlaceColumn>>, Key extends keyof Columns> = {
-  readonly [Name in Exclude<keyof Columns, Key>]?: Value<Columns[Name]>
-} & { readonly [Name in Key]: Value<Columns[Name]> } & {
-  /** Columns of no meaning here, kept as they came. */
+/** What a row gives: the columns named by `Key` always, the others where they are filled. */
+export type Given<Of extends Columns, Key extends keyof Of> = {
+  readonly [Name in Exclude<keyof Of, Key>]?: Value<Of[Name]>
+} & { readonly [Name in Key]: Value<Of[Name]> } & {
+  /** Columns of no meaning here, and cells that could not be read, kept as they came. */
   readonly extra?: Readonly<Record<string, string>>
 }
 
 export type RoomGiven = Given<typeof roomColumns, 'room'>
 export type BoxGiven = Given<typeof boxColumns, 'box'>
+
+/** A box may be a tub of water; what stands in no list is a box. */
+export const boxKinds = ['box', 'tub', 'case', 'barrier-pack'] as const
+export type BoxKind = (typeof boxKinds)[number]

@@ -1,0 +1,32 @@
+import type { IsoDate } from '../base/calendar.ts'
+import type { Quantiles, Range } from '../base/range.ts'
+import type { Fan, Surroundings } from '../boxes/box.ts'
+
+/** What the model and a box's own readings say of it: how leaky it is, where it is going, when its gel is spent. */
+export interface BoxOutlook {
+  readonly airChangesPerDay: Range
+  /** What the air exchange rests on: readings of this box, of its like, what is written, or what the trade supposes. */
+  readonly airChangesFrom: 'logger' | 'rounds' | 'like-boxes' | 'written' | 'assumed'
+  readonly surroundings: Surroundings
+  readonly fan: Fan
+  /** Relative humidity [%] the box is thought to hold today. */
+  readonly nowRhPercent: Quantiles
+  /** The highest its finds bear [%], or what is written as its target; null: nothing limits it, and no gel falls due. */
+  readonly limitRhPercent: number | null
+  readonly daysToLimit: Quantiles | null
+  readonly renewOn: RenewOn | null
+  /** The day since which its readings leave the forecast; null while they keep to it. */
+  readonly departedSince: IsoDate | null
+  /** The readings stray from the model more than they should: the bands are to be read with care. */
+  readonly modelDoubtful: boolean
+}
+
+/** Days between which the gel is to be renewed; null where that lies beyond what is looked ahead. */
+export interface RenewOn {
+  readonly early: IsoDate | null
+  readonly likely: IsoDate | null
+  readonly late: IsoDate | null
+}
+
+/** Why nothing can be told of a box. */
+export type NoOutlook = 'tub' | 'no-gel' | 'no-volume' | 'no-start'

@@ -29,15 +29,36 @@ export interface ClosedBox {
 export interface Surroundings {
   readonly meanRhPercent: Range
   readonly swingRhPercent: number
+  /** How far the swing may be off, both in size and in time [%, two standard deviations]; left out: by how it is known. */
+  readonly swingErrorRhPercent?: number
   /** The day of highest humidity in any one year. */
   readonly highestOn: Day
   /** How it is known: the room's own logger, its written range, or nothing but a guess. */
   readonly from: 'logger' | 'written' | 'assumed'
 }
 
-/** What somebody or something saw of the humidity in a box. */
+/**
+ * What somebody or something saw of the humidity in a box. An error [%] is the ± of a maker or a calibration; what two
+ * standard deviations hold.
+ */
 export type Sighting =
-  | { readonly kind: 'logger'; readonly on: Day; readonly rhPercent: number; readonly errorRhPercent: number }
+  | {
+      readonly kind: 'logger'
+      readonly on: Day
+      readonly rhPercent: number
+      /** Mostly one and the same offset in every reading of the logger, not chance. */
+      readonly errorRhPercent: number
+      /** Which logger: each has an offset of its own. Left out: one and the same for all of the box. */
+      readonly serial?: string
+    }
+  /** A flat run at the least the logger can report: drier than that, nobody knows how much. */
+  | {
+      readonly kind: 'below-range'
+      readonly on: Day
+      readonly floorRhPercent: number
+      readonly errorRhPercent: number
+      readonly serial?: string
+    }
   /** An indicator strip read through the lid: somewhere in the interval [%]. */
   | {
       readonly kind: 'strip'
@@ -46,6 +67,10 @@ export type Sighting =
       readonly highRhPercent: number
       readonly errorRhPercent: number
     }
+  /** The gel shows the colour of spent gel. Its other colour says nothing. */
+  | { readonly kind: 'gel-spent'; readonly on: Day }
+  /** The lid was found not seated, and is taken to have been seated then. */
+  | { readonly kind: 'lid-loose'; readonly on: Day }
 
 /** Relative humidity ahead, a value a day: the middle line and the ribbons that hold half and eight in ten of the cases. */
 export interface Fan {

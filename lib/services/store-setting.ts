@@ -8,6 +8,7 @@ export interface StoreSettingGiven {
   readonly gelSpentKg: number | null
   readonly ovenKgPerBatch: number | null
   readonly ovenHoursPerBatch: number | null
+  readonly ovenBatchesPerWeek: number | null
   readonly minutesPerBox: number | null
   readonly hoursPerWeek: number | null
   /** Twelve figures from January on, where months differ. */
@@ -25,6 +26,7 @@ export const nothingSet: StoreSettingGiven = {
   gelSpentKg: null,
   ovenKgPerBatch: null,
   ovenHoursPerBatch: null,
+  ovenBatchesPerWeek: null,
   minutesPerBox: null,
   hoursPerWeek: null,
   hoursByMonth: null,

@@ -14,7 +14,19 @@ export type Trouble =
       readonly because: 'empty' | 'too-long' | 'unknown' | 'taken'
     }
 
-export type Thing = 'project' | 'site' | 'contact' | 'find' | 'record' | 'import' | 'room' | 'box' | 'person'
+export type Thing =
+  | 'project'
+  | 'site'
+  | 'contact'
+  | 'find'
+  | 'record'
+  | 'import'
+  | 'room'
+  | 'box'
+  | 'person'
+  | 'logger'
+  | 'log file'
+  | 'store setting'
 
 export type Answer<Value> = Promise<Outcome<Value, Trouble>>
 

@@ -31,6 +31,10 @@ function note(hand: Hand, table: string, verb: Touched['verb'], ids: readonly st
 export const noteChanged = (hand: Hand, table: Written, id: string): void =>
   note(hand, table, 'changed', [id])
 
+export const noteRemoved = (hand: Hand, table: Written, ids: readonly string[]): void => {
+  if (ids.length > 0) note(hand, table, 'removed', ids)
+}
+
 /** What every new row wears. */
 export function fresh(hand: Pick<Hand, 'at' | 'personId' | 'deviceId'>): Row {
   return {
@@ -75,10 +79,21 @@ export async function add<Table extends Written>(
   return whole.filter(({ id }) => added.has(id)) as unknown as readonly Tables[Table][]
 }
 
+/** Tables of which a person may hold a version, and what a person calls a row of them. */
+const things = {
+  contact: 'contact',
+  room: 'room',
+  box: 'box',
+  logger: 'logger',
+  log_file: 'log file',
+  reading_day: 'logger',
+  store_setting: 'store setting',
+} as const satisfies Partial<Record<Written, Thing>>
+
 /** Changes one row if it still has the version that was read (null: whatever it has). */
-export async function change<Table extends Written>(
+export async function change<Table extends keyof typeof things>(
   hand: Hand,
-  table: Table & Thing,
+  table: Table,
   { id, version }: { readonly id: string; readonly version: number | null },
   values: Partial<New<Table>>,
 ): Promise<Outcome> {
@@ -91,7 +106,7 @@ export async function change<Table extends Written>(
   const { numUpdatedRows } = await (
     version === null ? update : update.where('version', '=', version)
   ).executeTakeFirst()
-  if (numUpdatedRows !== 1n) return refused({ kind: 'changed-meanwhile', what: table, id })
+  if (numUpdatedRows !== 1n) return refused({ kind: 'changed-meanwhile', what: things[table], id })
   noteChanged(hand, table, id)
   return given({ id })
 }

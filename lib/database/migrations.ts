@@ -1,69 +1,11 @@
-import type { CreateTableBuilder, Kysely } from 'kysely'
-import type { Tables } from './tables.ts'
+import { index, table, type Step } from './step.ts'
+
+export type { Step } from './step.ts'
 
 /**
  * One statement a step, harmless when run again, only ever added at the end: engines that cannot take back a change of
  * tables must be able to stop after any step and go on from there.
  */
-export interface Step {
-  readonly name: string
-  readonly run: (db: Kysely<Tables>) => Promise<void>
-}
-
-type ColumnType = 'text' | 'bigint'
-
-/** `?` marks a column that may be empty. */
-type Columns = Readonly<Record<string, ColumnType | `${ColumnType}?`>>
-
-interface TableForm {
-  readonly columns: Columns
-  /** Columns that hold the id of a row of another table. */
-  readonly refers?: Readonly<Record<string, string>>
-  readonly unique?: readonly string[]
-}
-
-const common: Columns = {
-  version: 'bigint',
-  created_at: 'bigint',
-  updated_at: 'bigint',
-  person_id: 'text',
-  device_id: 'text',
-}
-
-function table(name: string, { columns, refers = {}, unique }: TableForm): Step {
-  const run = async (db: Kysely<Tables>) => {
-    let table: CreateTableBuilder<string, string> = db.schema
-      .createTable(name)
-      .ifNotExists()
-      .addColumn('id', 'text', (column) => column.primaryKey().notNull())
-    for (const [column, type] of Object.entries({ ...common, ...columns })) {
-      const plain = type.replace('?', '') as ColumnType
-      const target = refers[column]
-      table = table.addColumn(column, plain, (built) => {
-        const filled = type.endsWith('?') ? built : built.notNull()
-        return target === undefined ? filled : filled.references(`${target}.id`)
-      })
-    }
-    // The name is the engine's handle of an index, so it must be the only one of its kind.
-    if (unique) table = table.addUniqueConstraint(`${name}_once`, [...unique])
-    await table.execute()
-  }
-  return { name: `table ${name}`, run }
-}
-
-function index(name: string, on: string, columns: readonly string[]): Step {
-  return {
-    name: `index ${name}`,
-    run: (db) =>
-      db.schema
-        .createIndex(name)
-        .ifNotExists()
-        .on(on)
-        .columns([...columns])
-        .execute(),
-  }
-}
-
 export const steps: readonly Step[] = [
   table('person', { columns: { name: 'text', role: 'text', verified: 'bigint' }, unique: ['name', 'role'] }),
   table('device', { columns: { name: 'text' }, unique: ['name'] }),
@@ -161,4 +103,67 @@ export const steps: readonly Step[] = [
     columns: { what: 'text', person_name: 'text', person_role: 'text', device_name: 'text', touched: 'text' },
   }),
   index('change_by_time', 'change', ['created_at', 'id']),
+  table('logger', {
+    columns: { project_id: 'text', serial: 'text', given: 'text' },
+    refers: { project_id: 'project' },
+    unique: ['project_id', 'serial'],
+  }),
+  table('log_file', {
+    columns: {
+      project_id: 'text',
+      name: 'text',
+      sha256: 'text',
+      bytes: 'bigint',
+      answers: 'text',
+      brought: 'text',
+    },
+    refers: { project_id: 'project' },
+    unique: ['project_id', 'sha256'],
+  }),
+  table('log_file_part', {
+    columns: { log_file_id: 'text', place: 'bigint', packed: 'text' },
+    refers: { log_file_id: 'log_file' },
+    unique: ['log_file_id', 'place'],
+  }),
+  table('reading_day', {
+    columns: { logger_id: 'text', channel: 'text', day: 'text', block: 'text', sketch: 'text' },
+    refers: { logger_id: 'logger' },
+    unique: ['logger_id', 'channel', 'day'],
+  }),
+  table('diary', {
+    columns: {
+      project_id: 'text',
+      kind: 'text',
+      box: 'text',
+      room: 'text',
+      find_id: 'text?',
+      on_day: 'text',
+      at_ms: 'bigint',
+      given: 'text',
+      content_hash: 'text',
+    },
+    refers: { project_id: 'project', find_id: 'find' },
+    unique: ['project_id', 'content_hash'],
+  }),
+  index('diary_by_box', 'diary', ['project_id', 'box', 'on_day']),
+  index('diary_by_kind', 'diary', ['project_id', 'kind', 'on_day']),
+  index('diary_by_find', 'diary', ['find_id', 'on_day']),
+  table('store_setting', {
+    columns: { project_id: 'text', given: 'text' },
+    refers: { project_id: 'project' },
+    unique: ['project_id'],
+  }),
+  table('stay', {
+    columns: {
+      project_id: 'text',
+      find_id: 'text',
+      place: 'bigint',
+      box: 'text',
+      from_day: 'text',
+      to_day: 'text',
+    },
+    refers: { project_id: 'project', find_id: 'find' },
+    unique: ['find_id', 'place'],
+  }),
+  index('stay_by_box', 'stay', ['project_id', 'box', 'from_day']),
 ]

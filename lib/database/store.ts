@@ -5,16 +5,22 @@ import type { Reads, Store, Writes } from '../services/ports.ts'
 import type { Trouble } from '../base/trouble.ts'
 import { changeReads, writeTrail } from './changes.ts'
 import { isUnavailable, mayBeTriedAgain, type Connected } from './engine.ts'
+import { diaryReads, diaryWrites } from './diary.ts'
 import { findReads, findWrites } from './finds.ts'
 import type { Hand } from './hand.ts'
 import { importReads, importWrites } from './imports.ts'
+import { logFileReads, logFileWrites } from './log-files.ts'
+import { loggerReads, loggerWrites } from './loggers.ts'
 import { boxReads, boxWrites, roomReads, roomWrites } from './places.ts'
 import { idsOf, peopleReads } from './people.ts'
 import { planReads, planWrites } from './plans.ts'
 import { projectReads, projectWrites } from './projects.ts'
+import { readingReads, readingWrites } from './readings.ts'
 import { recordReads, recordWrites } from './records.ts'
 import { siteReads, siteWrites } from './sites.ts'
 import { standingReads, standingWrites } from './standings.ts'
+import { stayReads, stayWrites } from './stays.ts'
+import { settingReads, settingWrites } from './store-settings.ts'
 import type { Tables } from './tables.ts'
 
 function readsOf(db: Kysely<Tables>): Reads {
@@ -29,6 +35,12 @@ function readsOf(db: Kysely<Tables>): Reads {
     imports: importReads(db),
     rooms: roomReads(db),
     boxes: boxReads(db),
+    loggers: loggerReads(db),
+    logFiles: logFileReads(db),
+    readings: readingReads(db),
+    diary: diaryReads(db),
+    stays: stayReads(db),
+    settings: settingReads(db),
     changes: changeReads(db),
   }
 }
@@ -46,6 +58,12 @@ function writesOf(hand: Hand): Writes {
     imports: importWrites(hand),
     rooms: roomWrites(hand),
     boxes: boxWrites(hand),
+    loggers: loggerWrites(hand),
+    logFiles: logFileWrites(hand),
+    readings: readingWrites(hand),
+    diary: diaryWrites(hand),
+    stays: stayWrites(hand),
+    settings: settingWrites(hand),
   }
 }
 

@@ -1,3 +1,13 @@
+import type {
+  DiaryRow,
+  LogFilePartRow,
+  LogFileRow,
+  LoggerRow,
+  ReadingDayRow,
+  StayRow,
+  StoreSettingRow,
+} from './store-rows.ts'
+
 /**
  * The tables as rows. Ids are UUIDv7 text made by the application, times epoch milliseconds, days ISO text, yes/no 0 or 1,
  * JSON text. Every row says which version it is and who wrote it last, from which device.
@@ -149,6 +159,13 @@ export interface Tables {
   standing: StandingRow
   import_batch: ImportBatchRow
   rejected_row: RejectedRowRow
+  logger: LoggerRow
+  log_file: LogFileRow
+  log_file_part: LogFilePartRow
+  reading_day: ReadingDayRow
+  diary: DiaryRow
+  store_setting: StoreSettingRow
+  stay: StayRow
   change: ChangeRow
   app_lock: AppLockRow
   migration: MigrationRow

@@ -9,6 +9,8 @@ interface Entry<Kind extends DiaryKind> {
   readonly room: string | null
   readonly findId: string | null
   readonly on: IsoDate
+  /** The moment, where it is known: it orders what happened on one day. */
+  readonly atMs: number | null
   readonly given: DiaryGiven[Kind]
 }
 

@@ -93,7 +93,8 @@ export interface Change {
 /** Rows of one table that one transaction wrote; `ids` names the first of them. */
 export interface Touched {
   readonly table: string
-  readonly verb: 'added' | 'changed'
+  /** Only what can be made again is ever removed. */
+  readonly verb: 'added' | 'changed' | 'removed'
   readonly count: number
   readonly ids: readonly string[]
 }

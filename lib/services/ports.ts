@@ -3,8 +3,10 @@ import type { Outcome } from '../base/outcome.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { BoxGiven, RoomGiven } from '../record/places.ts'
+import type { LoggerGiven } from '../record/store-loggers.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import type { UnreadableRow } from '../tables/file-read.ts'
+import type { DiaryEntry, DiaryQuery, NewEntry } from './diary.ts'
 import type { BandCount, FindQuery, UrgencyCount } from './find-query.ts'
 import type {
   Actor,
@@ -18,7 +20,10 @@ import type {
   Site,
   SiteContact,
 } from './kept.ts'
+import type { LogFile, Logger, ReadingDay } from './loggers.ts'
 import type { Standing } from './standing.ts'
+import type { FindStay } from './stays.ts'
+import type { StoreSetting, StoreSettingGiven } from './store-setting.ts'
 import type { Box, Room, ToKeep } from './places.ts'
 import type { Answer, Trouble } from '../base/trouble.ts'
 
@@ -95,7 +100,56 @@ export interface Reads {
   }
   readonly rooms: { readonly ofProject: (projectId: string) => Promise<readonly Room[]> }
   readonly boxes: { readonly ofProject: (projectId: string) => Promise<readonly Box[]> }
+  readonly loggers: {
+    /** In the order of their serials. */
+    readonly ofProject: (projectId: string) => Promise<readonly Logger[]>
+    readonly byId: (id: string) => Promise<Logger | null>
+    readonly bySerials: (projectId: string, serials: readonly string[]) => Promise<readonly Logger[]>
+  }
+  readonly logFiles: {
+    /** Oldest first: as they were read. */
+    readonly ofProject: (projectId: string) => Promise<readonly LogFile[]>
+    readonly byId: (id: string) => Promise<LogFile | null>
+    readonly byHash: (projectId: string, sha256: string) => Promise<LogFile | null>
+    /** The bytes as they were handed in, packed, in their order. */
+    readonly packed: (id: string) => Promise<readonly string[]>
+  }
+  readonly readings: {
+    /** Oldest first, both days included. */
+    readonly days: (channel: ChannelDays) => Promise<readonly (ReadingDay & { readonly version: number })[]>
+    readonly sketches: (channel: ChannelDays) => Promise<readonly Pick<ReadingDay, 'day' | 'sketch'>[]>
+    /** What there is of each channel; `writtenAt` tells whether it has changed. */
+    readonly extents: (loggerIds: readonly string[]) => Promise<readonly ChannelExtent[]>
+  }
+  readonly diary: {
+    /** Oldest first. */
+    readonly list: (query: DiaryQuery) => Promise<readonly DiaryEntry[]>
+  }
+  readonly stays: {
+    /** By their first day. */
+    readonly inBoxes: (projectId: string, boxes: readonly string[]) => Promise<readonly FindStay[]>
+    /** Find by find, in the order of time. */
+    readonly ofFinds: (findIds: readonly string[]) => Promise<readonly FindStay[]>
+  }
+  readonly settings: { readonly ofProject: (projectId: string) => Promise<StoreSetting | null> }
   readonly changes: { readonly latest: (limit: number) => Promise<readonly Change[]> }
+}
+
+/** One channel of a logger, from day to day; left out: from the first, to the last. */
+export interface ChannelDays {
+  readonly loggerId: string
+  readonly channel: string
+  readonly from?: IsoDate
+  readonly to?: IsoDate
+}
+
+export interface ChannelExtent {
+  readonly loggerId: string
+  readonly channel: string
+  readonly firstDay: IsoDate
+  readonly lastDay: IsoDate
+  readonly days: number
+  readonly writtenAt: number
 }
 
 export type { UnreadableRow }
@@ -147,6 +201,48 @@ export interface Writes extends Reads {
   readonly boxes: Reads['boxes'] & {
     readonly keep: (projectId: string, boxes: readonly ToKeep<BoxGiven>[]) => Promise<readonly Written[]>
   }
+  readonly loggers: Reads['loggers'] & {
+    readonly keep: (projectId: string, loggers: readonly ToKeep<LoggerGiven>[]) => Promise<readonly Written[]>
+  }
+  readonly logFiles: Reads['logFiles'] & {
+    /** Its id, or null where a file with the same bytes is there already. */
+    readonly add: (file: NewLogFile) => Promise<string | null>
+    /** The same bytes, read with other answers. */
+    readonly readAnew: (
+      file: Pick<LogFile, 'id' | 'version'>,
+      read: Pick<LogFile, 'answers' | 'brought'>,
+    ) => Promise<Written>
+  }
+  readonly readings: Reads['readings'] & {
+    /** `version` null: a day that is not there yet. Refused as a whole where another writer was faster. */
+    readonly keep: (
+      days: readonly (ReadingDay & { readonly version: number | null })[],
+    ) => Promise<Outcome<null, Trouble>>
+    /** Takes all readings of these loggers away, to be made again from their files. */
+    readonly clear: (loggerIds: readonly string[]) => Promise<void>
+  }
+  readonly diary: Reads['diary'] & {
+    /** Adds those that are not there yet and gives their ids. */
+    readonly add: (
+      projectId: string,
+      entries: readonly (NewEntry & { readonly contentHash: string })[],
+    ) => Promise<readonly string[]>
+  }
+  readonly stays: Reads['stays'] & {
+    /** These finds lay there and nowhere else. */
+    readonly keep: (
+      projectId: string,
+      findIds: readonly string[],
+      stays: readonly FindStay[],
+    ) => Promise<void>
+  }
+  readonly settings: Reads['settings'] & {
+    readonly keep: (projectId: string, setting: ToKeep<StoreSettingGiven>) => Promise<Written>
+  }
+}
+
+export type NewLogFile = Pick<LogFile, 'projectId' | 'name' | 'sha256' | 'bytes' | 'answers' | 'brought'> & {
+  readonly packed: readonly string[]
 }
 
 export type ImportBegun = Pick<ImportBatch, 'projectId' | 'fileName' | 'sha256' | 'kind' | 'headings'>

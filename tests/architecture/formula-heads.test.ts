@@ -4,7 +4,7 @@ import { headless, publicFunctions, sourced } from './heads.ts'
 import { filesUnder } from './imports.ts'
 
 const root = path.resolve(import.meta.dirname, '../..')
-const code = /\.ts$/
+const code = /(?<!\.d)\.ts$/
 const climate = filesUnder(root, ['lib/climate'], code)
 const others = filesUnder(root, ['lib/logger', 'lib/boxes'], code)
 

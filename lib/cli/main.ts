@@ -30,10 +30,22 @@ function helpOf(command: Command): string {
   return `Use: ${program} ${command.usage}\n\n${command.says}\n${more}`
 }
 
+/** `--temperature-c -5` is a temperature, not a second option: parseArgs wants such a value behind a `=`. */
+function withNegatives(command: Command, rest: readonly string[]): string[] {
+  const args: string[] = []
+  for (const word of rest) {
+    const name = args.at(-1)
+    const takesValue = name?.startsWith('--') && command.options[name.slice(2)]?.type === 'string'
+    if (takesValue && /^-[\d.,]/.test(word)) args[args.length - 1] = `${name}=${word}`
+    else args.push(word)
+  }
+  return args
+}
+
 function read(command: Command, rest: readonly string[]): Call {
   try {
     const { values, positionals } = parseArgs({
-      args: [...rest],
+      args: withNegatives(command, rest),
       options: { ...command.options, help: { type: 'boolean', short: 'h' } },
       allowPositionals: true,
       strict: true,

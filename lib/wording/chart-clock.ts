@@ -27,7 +27,11 @@ function formatOf(zone: string): Intl.DateTimeFormat {
 
 /** The clock of that zone at an instant; the browser's own tables serve, so that charts carry none with them. */
 export function clockAt(atMs: number, zone: string): Clock {
-  const parts = new Map(formatOf(zone).formatToParts(atMs).map(({ type, value }) => [type, Number(value)]))
+  const parts = new Map(
+    formatOf(zone)
+      .formatToParts(atMs)
+      .map(({ type, value }) => [type, Number(value)]),
+  )
   const part = (type: Intl.DateTimeFormatPartTypes) => parts.get(type) ?? 0
   return {
     year: part('year'),

@@ -9,6 +9,7 @@ import type { Knowledge } from './knowledge/knowledge.ts'
 import { knowledgeFrom } from './knowledge/load.ts'
 import { addRecords } from './services/add-records.ts'
 import { boxLabels } from './services/box-labels.ts'
+import { enterFlood } from './services/enter-flood.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
 import { importFile } from './services/import-file.ts'
@@ -61,6 +62,7 @@ const services = {
   addRecords,
   bandsNeeded,
   boxLabels,
+  enterFlood,
   exportFile,
   exportRecords,
   findProject,

@@ -6,6 +6,7 @@ export const commands: Readonly<Record<string, () => Promise<{ readonly command:
   explain: () => import('./explain.ts'),
   import: () => import('./import.ts'),
   export: () => import('./export.ts'),
+  humidity: () => import('./humidity.ts'),
   'knowledge compile': () => import('./knowledge-compile.ts'),
   'knowledge check': () => import('./knowledge-check.ts'),
   'knowledge sheet': () => import('./knowledge-sheet.ts'),

@@ -1,0 +1,70 @@
+import { normalQuantile } from '../base/normal-quantile.ts'
+import type { Quantiles, Range } from '../base/range.ts'
+
+/**
+ * A quantity known only within a range, and how it spreads: `size` for what is known to within a factor and never negative
+ * (its logarithm is normal, each side of the nominal for itself), `percent` for relative humidity (normal, each side for
+ * itself, no draw beyond 0 or 100). Either way one case in ten lies below the range, half below the nominal, one in ten above.
+ */
+export interface Uncertain {
+  readonly range: Range
+  readonly spreads: 'size' | 'percent'
+}
+
+/** A thousand draws and a few: quantiles settle to about a percent and a run takes milliseconds. */
+const drawCount = 1024
+const halfOfEightInTen = normalQuantile(0.9)
+const bases = [2, 3, 5, 7, 11] as const
+
+/** The digits of a count, mirrored behind the point (van der Corput): fills 0 to 1 evenly however many are taken. */
+function mirrored(count: number, base: number): number {
+  let [value, place] = [0, 1 / base]
+  for (let left = count; left > 0; left = Math.floor(left / base), place /= base)
+    value += (left % base) * place
+  return value
+}
+
+/** Standard deviations of every draw, one list a quantity: the first goes through its range in step, the rest by Halton. */
+const deviations: readonly Float64Array[] = [null, ...bases].map((base) =>
+  Float64Array.from({ length: drawCount }, (_, draw) =>
+    normalQuantile(base === null ? (draw + 0.5) / drawCount : mirrored(draw + 1, base)),
+  ),
+)
+
+function valueAt({ range, spreads }: Uncertain, deviation: number): number {
+  const { low, nominal, high } = range
+  const share = Math.abs(deviation) / halfOfEightInTen
+  const end = deviation < 0 ? low : high
+  if (end === nominal) return nominal
+  if (spreads === 'size') return nominal * (end / nominal) ** share
+  return Math.min(100, Math.max(0, nominal + (end - nominal) * share))
+}
+
+/** Lists of drawn values, one a quantity, the same on every machine and every day. */
+function draws(quantities: readonly Uncertain[]): readonly Float64Array[] {
+  if (quantities.length > deviations.length)
+    throw new Error(`At most ${deviations.length} quantities are drawn together`)
+  return quantities.map((quantity, at) => deviations[at]!.map((deviation) => valueAt(quantity, deviation)))
+}
+
+/**
+ * How an outcome spreads when what it rests on is known only within ranges [unit of the outcome].
+ * @param quantities [Uncertain] what it rests on, the most telling first; they vary independently of each other
+ * @param outcome [unit of the outcome] the outcome for one value of each; may be Infinity, never NaN
+ * @source quasi-random propagation (Halton 1960), 1024 draws
+ * @valid up to six quantities; independent of each other, spreading as Uncertain says
+ * @agrees 2 % with the exact quantiles of a product of four
+ */
+export function quantilesOf(
+  quantities: readonly Uncertain[],
+  outcome: (values: readonly number[]) => number,
+): Quantiles {
+  const lists = draws(quantities)
+  const values = quantities.map(() => 0)
+  const outcomes = Float64Array.from({ length: drawCount }, (_, draw) => {
+    for (let at = 0; at < lists.length; at += 1) values[at] = lists[at]![draw]!
+    return outcome(values)
+  }).sort()
+  const below = (share: number) => outcomes[Math.ceil(share * drawCount) - 1]!
+  return { p10: below(0.1), p50: below(0.5), p90: below(0.9) }
+}

@@ -103,15 +103,12 @@ export function correctionThrough(points: readonly SaltPoint[]): Answer {
  */
 export function correctionOverSalts(readings: readonly SaltReading[]): Answer {
   const wrong: CorrectionRefusal[] = []
-  const points = readings.flatMap(({ salt, temperatureC, readRhPercent }) => {
+  const points = readings.map(({ salt, temperatureC, readRhPercent }) => {
     const point = fixedPoint(salt, temperatureC)
-    if (point !== null) return [{ salt, trueRhPercent: point.rhPercent, readRhPercent }]
-    wrong.push({ code: 'salt-out-of-range', salt, temperatureC })
-    return []
+    if (point === null) wrong.push({ code: 'salt-out-of-range', salt, temperatureC })
+    return { salt, trueRhPercent: point?.rhPercent ?? 0, readRhPercent }
   })
-  return wrong.length > 0
-    ? refused([...wrong, ...faults(points).filter(({ code }) => code === 'not-a-humidity')])
-    : correctionThrough(points)
+  return wrong.length > 0 ? refused([...wrong, ...faults(points)]) : correctionThrough(points)
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Band } from '../../lib/engine/plan.ts'
 import { heldBy, misfitOf, type Misfit } from '../../lib/papers/store.ts'
-import type { Places } from '../../lib/services/keep-places.ts'
+import type { Places } from '../../lib/services/list-places.ts'
 import type { Standing } from '../../lib/services/standing.ts'
 
 export interface BoxShown {

@@ -16,6 +16,7 @@ const severities = {
   'broken-workbook': 'unreadable',
   'workbook-too-slow': 'unreadable',
   'no-find-number-column': 'unreadable',
+  'not-of-the-store': 'unreadable',
   'read-in-old-encoding': 'note',
   'undecodable-text': 'problem',
   'rows-above-heading': 'note',
@@ -33,6 +34,12 @@ const severities = {
   'no-find-number': 'unreadable',
   'no-component': 'unreadable',
   'no-place-name': 'unreadable',
+  'no-day': 'unreadable',
+  'cell-needed': 'unreadable',
+  'unlisted-find': 'unreadable',
+  'unlisted-box': 'problem',
+  'place-repeated': 'problem',
+  'stands-overlap': 'problem',
   'no-material': 'problem',
   'unknown-material': 'problem',
   'material-not-told': 'note',
@@ -52,6 +59,7 @@ const severities = {
   'not-a-number': 'problem',
   'not-whole': 'problem',
   'out-of-range': 'problem',
+  'ends-swapped': 'problem',
   'wrong-unit': 'problem',
   'ambiguous-number': 'problem',
   'number-read': 'note',
@@ -74,6 +82,8 @@ export interface Where {
   readonly row: number | null
   /** Line of the file, where the row is not a line of a table. */
   readonly line?: number
+  /** Of a workbook of which several sheets are read. */
+  readonly sheet?: string
   /** The heading as it stands in the file. */
   readonly column?: string | null
   readonly field?: string | null
@@ -85,6 +95,7 @@ export interface Problem {
   readonly severity: Severity
   readonly row: number | null
   readonly line?: number
+  readonly sheet?: string
   readonly column: string | null
   readonly field: string | null
   readonly found: string
@@ -99,6 +110,7 @@ export function problem(code: ProblemCode, where: Where, found: string, suggesti
     severity: severities[code],
     row: where.row,
     ...(where.line === undefined ? {} : { line: where.line }),
+    ...(where.sheet === undefined ? {} : { sheet: where.sheet }),
     column: where.column ?? null,
     field: where.field ?? null,
     found,

@@ -12,6 +12,7 @@ export const loggerColumns = {
   to: 'date',
   room: 'text',
   error_rh_percent: 'number',
+  salts: 'text',
 } as const satisfies Columns
 
 export type LoggerRow = Given<typeof loggerColumns, 'serial'>
@@ -48,4 +49,5 @@ export interface LoggerGiven {
   readonly salts?: readonly SaltPoint[]
   /** In the order of their first days. */
   readonly stood: readonly Stand[]
+  readonly extra?: Readonly<Record<string, string>>
 }

@@ -36,7 +36,7 @@ export const storeQuantities: Readonly<Record<string, Quantity>> = {
   minutes: { units: { min: 1, minute: 1, minutes: 1, h: 60, hour: 60, hours: 60 }, range: [0, 1_000_000] },
   area_cm2: { units: { 'cm²': 1, 'mm²': 0.01 }, range: [0.01, 10_000] },
   days: { units: { d: 1, day: 1, days: 1, week: 7, weeks: 7 }, range: [1, 10_000] },
-  mass_change_mg: { units: { mg: 1, g: 1000, 'µg': 0.001 }, range: [-100_000, 100_000] },
+  mass_change_mg: { units: { mg: 1, g: 1000, µg: 0.001 }, range: [-100_000, 100_000] },
 }
 
 /** Columns of which the first may not lie above, or after, the second. */

@@ -11,7 +11,8 @@ interface Entry<Kind extends DiaryKind> {
   readonly on: IsoDate
   /** The moment, where it is known: it orders what happened on one day. */
   readonly atMs: number | null
-  readonly given: DiaryGiven[Kind]
+  /** `extra`: columns of no meaning here, kept as they came. */
+  readonly given: DiaryGiven[Kind] & { readonly extra?: Readonly<Record<string, string>> }
 }
 
 type Each<Of extends { readonly [Kind in DiaryKind]: unknown }> = Of[DiaryKind]

@@ -7,6 +7,9 @@ import type { Find, KeptRecord } from './kept.ts'
 import type { World, Writes } from './ports.ts'
 import { contactsBySite } from './site-contacts.ts'
 import { standingOf, type Standing } from './standing.ts'
+import type { DiaryEntry } from './diary.ts'
+import type { FindStay } from './stays.ts'
+import { staysOf } from './whereabouts.ts'
 
 export interface Entered {
   readonly finds: readonly Find[]
@@ -26,22 +29,28 @@ export async function bringUpToDate(
   const projectId = finds[0]?.projectId
   if (projectId === undefined) return new Map()
   const contacts = await contactsBySite(writes, projectId)
-  const newest = new Map<string, KeptRecord>()
-  for (const record of await writes.records.ofFinds(finds.map(({ id }) => id)))
-    newest.set(record.findId, record)
+  const ids = finds.map(({ id }) => id)
+  const records = Map.groupBy(await writes.records.ofFinds(ids), ({ findId }) => findId)
+  const moved = await writes.diary.list({ projectId, kinds: ['moved'], findIds: ids })
+  const moves = Map.groupBy(moved as readonly DiaryEntry<'moved'>[], ({ findId }) => findId)
+  const stays: FindStay[] = []
   const plans = new Map<string, Plan>()
   const standings: Standing[] = []
   for await (const some of inBreaths(finds)) {
     for (const find of some) {
-      const record = newest.get(find.id)
+      const all = records.get(find.id) ?? []
+      const record: KeptRecord | undefined = all.at(-1)
       if (!record) continue
+      const lay = staysOf(find.id, all, moves.get(find.id) ?? [])
+      stays.push(...lay)
       const occasion = { asOf: world.today(), contacts: contacts.get(find.siteId) ?? {}, questions: false }
       const plan = assess(record.record, world.knowledge, occasion)
       plans.set(record.id, plan)
-      standings.push(standingOf(find, record, plan))
+      standings.push(standingOf(find, record, plan, lay.at(-1)?.box ?? ''))
     }
   }
   await writes.standings.keep(standings)
+  await writes.stays.keep(projectId, ids, stays)
   return plans
 }
 

@@ -54,7 +54,7 @@ function earliest(days: readonly (IsoDate | null)[]): IsoDate | null {
   return days.reduce((first, day) => (first === null || (day !== null && day < first) ? day : first), null)
 }
 
-function lineOf(find: Find, record: ConditionRecord, plan: Plan): FindLine {
+function lineOf(find: Find, record: ConditionRecord, plan: Plan, box: string): FindLine {
   const { storage } = plan
   return {
     findNumber: find.findNumber,
@@ -79,14 +79,15 @@ function lineOf(find: Find, record: ConditionRecord, plan: Plan): FindLine {
     storedRhPercent: typeof record.stored_rh_percent === 'number' ? record.stored_rh_percent : null,
     dueOn: earliest(plan.steps.map(({ due }) => due)),
     inspectOn: plan.inspection.nextOn,
-    box: record.box ?? '',
+    box,
     recordedOn: record.recorded_on ?? null,
     requests: plan.requests.map(({ method }) => method),
     packing: plan.packing.map(({ code }) => code),
   }
 }
 
-export function standingOf(find: Find, { id, record }: KeptRecord, plan: Plan): Standing {
+/** `box`: where it lies now, by its records and by what was moved since. */
+export function standingOf(find: Find, { id, record }: KeptRecord, plan: Plan, box: string): Standing {
   const words = [
     find.siteCode,
     find.findNumber,
@@ -94,7 +95,7 @@ export function standingOf(find: Find, { id, record }: KeptRecord, plan: Plan): 
     record.object_kind,
     record.context,
     record.period,
-    record.box,
+    box,
     ...record.components.flatMap(({ component, material }) => [component, material]),
   ]
   return {
@@ -103,7 +104,7 @@ export function standingOf(find: Find, { id, record }: KeptRecord, plan: Plan): 
     recordId: id,
     knowledge: plan.knowledge,
     asOf: plan.asOf,
-    line: lineOf(find, record, plan),
+    line: lineOf(find, record, plan, box),
     band: bandKey(plan.storage),
     search: folded(words.filter((word) => word !== undefined && word !== '').join(' ')),
     sortKey: sortKey(`${find.siteCode} ${find.findNumber}`),

@@ -2,11 +2,11 @@ import type { IsoDate } from '../base/calendar.ts'
 import { assess } from '../engine/assess.ts'
 import type { Caution } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { hazardsNoticed } from '../record/ids.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import type { HazardSeen } from '../record/read-row.ts'
 import { inBreaths } from './breath.ts'
 import type { Batch, RecordSource } from './record-source.ts'
+import { stopsHeard } from './stops-heard.ts'
 
 /** A stop and whom it concerns: a find, or a row of a file that gave none. */
 export interface Stop {
@@ -18,21 +18,16 @@ export interface Stop {
 const stopsIn = (record: ConditionRecord, knowledge: Knowledge, asOf: IsoDate): readonly Caution[] =>
   assess(record, knowledge, { asOf, questions: false }).cautions.filter(({ level }) => level === 'stop')
 
-/** All that is known of a lost row is the hazard, so a find is supposed of which nothing else is known either. */
+/** All that is known of a lost row is the hazard. */
 function stopsOfLostRow(
   row: number,
   hazards: readonly HazardSeen[],
   knowledge: Knowledge,
   asOf: IsoDate,
 ): readonly Stop[] {
-  const noticed = hazardsNoticed.filter((id) => hazards.some(({ hazard }) => hazard === id))
-  const supposed: ConditionRecord = {
-    find_number: `row ${row}`,
-    hazards_noticed: noticed,
-    components: [{ component: 'body', material: 'metal-unidentified' }],
-  }
+  const heard = hazards.map(({ hazard }) => hazard)
   const find = hazards.find((one) => one.find !== null)?.find ?? null
-  return stopsIn(supposed, knowledge, asOf).map((caution) => ({ find, row, caution }))
+  return stopsHeard(`row ${row}`, heard, knowledge, asOf).map((caution) => ({ find, row, caution }))
 }
 
 /** The stops of one batch; rows that could not be read are heard as well. */

@@ -42,6 +42,8 @@ const words: Readonly<Record<ProblemCode, Words>> = {
     'The workbook took too long to read. Save the sheet of finds as CSV and read that.',
   'no-find-number-column': () =>
     'No column is headed as the find number, so no row can be told from another. Head it “find_number”.',
+  'not-of-the-store': ({ found }) =>
+    `The headings ${shown(found)} are of no table of the store. Rooms are headed “room”, boxes “box”, rounds “box” and “on”, loggers “serial”, the diary “event” and “on”.`,
   'read-in-old-encoding': () =>
     'The file is not UTF-8; it was read as windows-1252. Check letters with accents.',
   'undecodable-text': ({ found }) =>
@@ -66,7 +68,19 @@ const words: Readonly<Record<ProblemCode, Words>> = {
   'not-an-object': ({ found }) =>
     `A record must be an object with “find_number” and “components”; found ${shown(found)}.`,
   'no-find-number': () => 'The find number is missing. Write it, so that the find can be planned.',
-  'no-place-name': () => 'The name of the room or box is missing. Write it, so that the row can be kept.',
+  'no-place-name': () =>
+    'The name that tells this row from others is missing. Write it, so that the row can be kept.',
+  'no-day': () => 'The day is missing or was not understood. Write it as year-month-day, as 2026-11-25.',
+  'cell-needed': ({ found }) =>
+    `${shown(found)} cannot be kept without this. Write it and read the row again.`,
+  'unlisted-find': ({ found }) =>
+    `No find ${shown(found)} is kept here. Read its record first, or correct the number.`,
+  'unlisted-box': ({ found }) =>
+    `The box ${shown(found)} is not listed. The row is kept; list the box, or correct its name, and it counts.`,
+  'place-repeated': ({ found, suggestion }) =>
+    `${shown(found)} stands in row ${suggestion} already, and otherwise. The later row is used; leave only the right one.`,
+  'stands-overlap': ({ found, suggestion }) =>
+    `The logger stands ${shown(found)} and at the same time ${shown(suggestion ?? '')}. Until that is corrected, readings of the days in question go to where it was put last.`,
   'no-component': () =>
     'The row says nothing of what the find is made of. Write a material; “metal-unidentified” will do.',
   'no-material': () =>
@@ -107,6 +121,8 @@ const words: Readonly<Record<ProblemCode, Words>> = {
   'not-whole': ({ found }) => `A whole number is wanted; found ${shown(found)}.`,
   'out-of-range': ({ found, suggestion }) =>
     `${shown(found)} cannot be right; it should lie within ${suggestion}. Check the unit and the point.`,
+  'ends-swapped': ({ found, suggestion }) =>
+    `${shown(found)} lies beyond ${shown(suggestion ?? '')}, its other end. Both are kept aside until one is corrected.`,
   'wrong-unit': ({ found }) =>
     `The unit of ${shown(found)} is not the one of this column. Give the number in the column’s own unit.`,
   'ambiguous-number': ({ found, suggestion }) =>
@@ -134,10 +150,12 @@ const words: Readonly<Record<ProblemCode, Words>> = {
 /** Where it stands: `Row 5, column “core”, find TW-0412`. */
 export function problemPlace(problem: Problem): string {
   const row = problem.row === null ? 'The file' : `Row ${problem.row}`
+  const sheet = problem.sheet === undefined ? [] : [`sheet “${problem.sheet}”`]
   const line = problem.line === undefined || problem.line === problem.row ? [] : [`line ${problem.line}`]
   const column = problem.column ?? problem.field
   return [
     row,
+    ...sheet,
     ...line,
     ...(column === null ? [] : [`column “${column}”`]),
     ...(problem.find === undefined ? [] : [`find ${problem.find}`]),

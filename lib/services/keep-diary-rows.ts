@@ -104,7 +104,8 @@ function handedBack(
   if (lost.length === 0) return []
   const flat = lost.map(({ told }) => {
     const { extra, ...own } = told.given
-    return { ...own, ...extra }
+    const all: Readonly<Record<string, string | number>> = { ...own, ...extra }
+    return all
   })
   const columns = [...new Set(flat.flatMap((row) => Object.keys(row)))]
   const rows = lost.map(({ told, why }, at) => ({

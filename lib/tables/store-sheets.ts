@@ -106,21 +106,20 @@ async function workbookFile(bytes: Uint8Array): Promise<StoreFile> {
     rows.some((row) => row.some((cell) => cell.trim() !== '')),
   )
   const read = filled.map((sheet) => ({ sheet, table: sheetOf(sheet.name, sheetRows(sheet)) }))
-  const sheets = read.flatMap(({ table }) => (table ? [table] : []))
-  const first = sheets[0]
-  if (!first) {
+  const tables = read.flatMap(({ sheet, table }) => (table ? [{ sheet, table }] : []))
+  if (tables.length === 0) {
     const found = noTable(filled.flatMap(sheetRows))
     return failed(filled.length === 0 ? 'empty-file' : 'not-of-the-store', found || 'xlsx', 'xlsx')
   }
-  const others = read.filter(({ table }) => table === null)
+  // The rows of an only sheet need no name beside them.
+  const only = tables.length === 1 ? sheetOf(null, sheetRows(tables[0]!.sheet)) : null
+  const names = tables.map(({ sheet }) => sheet.name).join(', ')
   return {
     ...nothing,
     kind: 'xlsx',
-    // One sheet needs no name beside its rows.
-    sheets:
-      sheets.length === 1 ? [{ ...first, rows: first.rows.map(({ sheet: _, ...row }) => row) }] : sheets,
-    problems: others.map(({ sheet }) =>
-      problem('other-sheet', { row: null }, sheet.name, sheets.map(({ name }) => name).join(', ')),
+    sheets: only ? [only] : tables.map(({ table }) => table),
+    problems: read.flatMap(({ sheet, table }) =>
+      table === null ? [problem('other-sheet', { row: null }, sheet.name, names)] : [],
     ),
   }
 }

@@ -11,6 +11,7 @@ import { memoryBehindMust } from './memory-behind-must.ts'
 import { memoryRelaxes } from './memory-relaxes.ts'
 import { silentRules } from './silent-rules.ts'
 import { stopsUnread } from './stops-unread.ts'
+import { taskCautions } from './task-cautions.ts'
 import { uncovered } from './uncovered.ts'
 import { unusedFigures, unusedWorks } from './unused.ts'
 import { vocabularyAgrees } from './vocabulary.ts'
@@ -22,6 +23,7 @@ const checks: readonly Check[] = [
   withoutSource,
   memoryBehindMust,
   memoryRelaxes,
+  taskCautions,
   unusedFigures,
   unusedWorks,
   vocabularyAgrees,

@@ -5,7 +5,9 @@ import type { Base } from './base.ts'
 export function wordsWithoutCode({ knowledge }: Base): Finding[] {
   const said = new Set([
     ...knowledge.decisions.flatMap(({ answers }) => answers),
-    ...Object.values(knowledge.methods).flatMap(({ cautions }) => cautions.map(({ code }) => code)),
+    ...[...Object.values(knowledge.methods), ...Object.values(knowledge.tasks)].flatMap(({ cautions }) =>
+      cautions.map(({ code }) => code),
+    ),
   ])
   return Object.keys(knowledge.vocabulary.codes)
     .filter((code) => !said.has(code))

@@ -36,6 +36,7 @@ export interface FlawAbout {
   'words-without-code': { readonly code: string }
   'without-source': { readonly rule: string }
   'memory-behind-must': { readonly rule: string }
+  'memory-behind-stop': { readonly task: string }
   'memory-figure-in-must': { readonly rule: string; readonly figure: string }
   'memory-relaxes': { readonly rule: string; readonly overrides: string }
   'figure-unused': { readonly figure: string }
@@ -80,6 +81,8 @@ export type Kind =
   | 'contact'
   | 'contested'
   | 'method'
+  | 'task'
+  | 'isotherm'
   | 'field'
   | 'value'
   | 'hazard'

@@ -249,6 +249,35 @@ export interface Method {
   readonly sources: readonly SourceRef[]
 }
 
+/** Something a person does in the store, and what to beware of at it. */
+export interface Task {
+  readonly id: string
+  readonly label: string
+  readonly cautions: readonly TaskCaution[]
+}
+
+export interface TaskCaution {
+  readonly code: string
+  readonly text: string
+  readonly level: 'stop' | 'warn' | 'note'
+  readonly sources: readonly SourceRef[]
+  /** Where sources disagree: an id of the contested matters. */
+  readonly contested: string | null
+}
+
+/** One branch of a sorption isotherm as somebody measured it. */
+export interface MeasuredIsotherm {
+  readonly id: string
+  readonly label: string
+  readonly branch: 'adsorption' | 'desorption'
+  readonly temperatureC: number
+  /** Vapour pressure [Pa] and water [g per kg of dry gel], both rising. */
+  readonly points: readonly (readonly [pressurePa: number, waterGPerKg: number])[]
+  readonly source: { readonly work: string; readonly place: string | null }
+  readonly known: Known
+  readonly note: string
+}
+
 export interface Contested {
   readonly id: string
   readonly question: string
@@ -278,5 +307,7 @@ export interface Knowledge {
   readonly decisions: readonly Decision[]
   readonly methods: Readonly<Record<string, Method>>
   readonly contested: Readonly<Record<string, Contested>>
+  readonly tasks: Readonly<Record<string, Task>>
+  readonly isotherms: Readonly<Record<string, MeasuredIsotherm>>
   readonly vocabulary: Vocabulary
 }

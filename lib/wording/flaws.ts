@@ -13,6 +13,8 @@ const kinds: Readonly<Record<Kind, string>> = {
   contact: 'contact',
   contested: 'contested matter',
   method: 'method',
+  task: 'task of the store',
+  isotherm: 'isotherm',
   field: 'field',
   value: 'value of this field',
   hazard: 'hazard of the record',
@@ -29,6 +31,8 @@ const homes: Partial<Readonly<Record<Kind, string>>> = {
   contact: 'content/vocabulary/contacts.yaml',
   contested: 'content/contested',
   method: 'content/methods',
+  task: 'content/tasks',
+  isotherm: 'content/isotherms',
   answer: '`answers`',
 }
 
@@ -94,6 +98,8 @@ const sentences: Sentences = {
     `${rule} has no source that supports it; name one, common-practice or house-rule.`,
   'memory-behind-must': ({ rule }) =>
     `${rule} is a must and only memory backs it; make it a should, with a level where it holds back.`,
+  'memory-behind-stop': ({ task }) =>
+    `${task} stops the work and only memory backs it; make it a warning.`,
   'memory-figure-in-must': ({ rule, figure }) =>
     `${rule} is a must to the number of ${figure}, which is known from memory; make it a should, with a level where it holds back.`,
   'memory-relaxes': ({ rule, overrides }) =>

@@ -65,6 +65,8 @@ export const knowledge: Knowledge = {
   ],
   methods: {},
   contested: {},
+  tasks: {},
+  isotherms: {},
   vocabulary: {
     fields: {
       core: {

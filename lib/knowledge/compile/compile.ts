@@ -10,6 +10,7 @@ import { sha256 } from './hash.ts'
 import { inOrder } from './order.ts'
 import * as shapes from './shapes.ts'
 import { checkFigureSource, checkId, type Shelf } from './shelf.ts'
+import { linkIsotherm, linkTask } from './store-room.ts'
 import { emptyVocabulary, linkVocabulary, readVocabulary, type WrittenVocabulary } from './vocabulary.ts'
 
 export interface Compiled {
@@ -26,6 +27,8 @@ interface Written {
   readonly figures: Entry<shapes.Written<typeof shapes.figure>>[]
   readonly methods: Entry<shapes.Written<typeof shapes.method>>[]
   readonly contested: Entry<shapes.Written<typeof shapes.contested>>[]
+  readonly tasks: Entry<shapes.Written<typeof shapes.task>>[]
+  readonly isotherms: Entry<shapes.Written<typeof shapes.isotherm>>[]
   readonly decisions: WrittenDecision[]
   readonly vocabulary: WrittenVocabulary
 }
@@ -38,6 +41,8 @@ export function compile(files: readonly SourceFile[]): Compiled {
     figures: [],
     methods: [],
     contested: [],
+    tasks: [],
+    isotherms: [],
     decisions: [],
     vocabulary: emptyVocabulary(),
   }
@@ -60,6 +65,8 @@ export function compile(files: readonly SourceFile[]): Compiled {
     decisions: linkDecisions(written.decisions, shelf, report),
     methods: byId(written.methods.map((entry) => linkMethod(entry, shelf))),
     contested: byId(written.contested.map((entry) => linkContested(entry, shelf))),
+    tasks: byId(written.tasks.map((entry) => linkTask(entry, shelf))),
+    isotherms: byId(written.isotherms.map((entry) => linkIsotherm(entry, shelf))),
     vocabulary: linkVocabulary(written.vocabulary, report),
   }
   return {
@@ -76,6 +83,8 @@ function readInto(document: ContentDocument, written: Written, report: Report): 
   else if (folder === 'figures') written.figures.push(...shapedList(document, shapes.figure, report))
   else if (folder === 'methods') written.methods.push(...shapedList(document, shapes.method, report))
   else if (folder === 'contested') written.contested.push(...shapedList(document, shapes.contested, report))
+  else if (folder === 'tasks') written.tasks.push(...shapedList(document, shapes.task, report))
+  else if (folder === 'isotherms') written.isotherms.push(...shapedList(document, shapes.isotherm, report))
   else if (folder === 'vocabulary') readVocabulary(document, written.vocabulary, report)
   else if (folder === 'decisions') {
     const decision = readDecision(document, report)
@@ -139,6 +148,8 @@ function placesOf(written: Written, report: Report): Map<string, Place> {
   putAll('figure', written.figures)
   putAll('method', written.methods)
   putAll('contested', written.contested)
+  putAll('task', written.tasks)
+  putAll('isotherm', written.isotherms)
   putAll('code', written.vocabulary.codes)
   putAll('contact', written.vocabulary.contacts)
   putAll('unit', written.vocabulary.units)

@@ -155,6 +155,34 @@ export const contested = z.strictObject({
   because: sentence,
 })
 
+export const task = z.strictObject({
+  id,
+  label: sentence,
+  cautions: z
+    .array(
+      z.strictObject({
+        code: z.string(),
+        level: z.enum(['stop', 'warn', 'note']),
+        text: sentence,
+        sources: z.array(source),
+        contested: z.string().optional(),
+      }),
+    )
+    .min(1),
+})
+
+/** Points are `[vapour pressure in Pa, water in g per kg of dry gel]`. */
+export const isotherm = z.strictObject({
+  id,
+  label: sentence,
+  branch: z.enum(['adsorption', 'desorption']),
+  'temperature-c': z.number(),
+  points: z.array(z.tuple([z.number(), z.number()])).min(3),
+  source: z.strictObject({ work: z.string(), place }),
+  known,
+  note: sentence,
+})
+
 const word = {
   label: sentence,
   means: sentence,

@@ -1,9 +1,130 @@
-/** What is known at one pace of the box: how likely that pace is, and the unknowns that go with it, as a normal law. */
-export interface RateState {
-  /** Share of the way to the room's level that is left behind in a day [1/d]. */
-  readonly ratePerDay: number
-  readonly weight: number
+import { seasonalRhAfterDays, yearDays } from '../climate/seasonal.ts'
+import type { ClosedBox, Day, Range, Surroundings } from './box.ts'
+import type { Allowance } from './leak-prior.ts'
+import { momentsOf, spreadOf } from './learn-spread.ts'
+
+/**
+ * The unknowns of a box as one normal law, in this order: its humidity, the room's mean, the room's swing by cosine and by
+ * sine, how the gel bends, the strip's offset, and an offset for each logger. At one pace of the box all of them enter its
+ * course in a straight line, so a normal law stays one.
+ */
+export const unknowns = { inside: 0, mean: 1, cosine: 2, sine: 3, bend: 4, strip: 5, loggers: 6 } as const
+
+/** A normal law of the unknowns; what works on it writes it over. */
+export interface Law {
+  readonly size: number
   readonly mean: Float64Array
   /** Row by row. */
   readonly covariance: Float64Array
+}
+
+/** What is known at one pace of the box: how likely that pace is, and the unknowns that go with it. */
+export interface RateState {
+  /** Share of its distance from the room that the box makes good in a day [1/d]. */
+  readonly ratePerDay: number
+  readonly weight: number
+  readonly law: Law
+}
+
+/** What holds for a box at every pace: the room's season, and how much may be allowed for what the model leaves out. */
+export interface Course {
+  readonly highestOn: Day
+  readonly startRhPercent: number
+  readonly allowance: Allowance
+}
+
+export const courseOf = (box: ClosedBox, { highestOn }: Surroundings, allowance: Allowance): Course => ({
+  highestOn,
+  startRhPercent: momentsOf(spreadOf(box.startRhPercent)).mean,
+  allowance,
+})
+
+/** Standard deviation [%] of something whose error is a ± of two of them. */
+export const ofError = (errorRhPercent: number) => errorRhPercent / 2
+
+/** The law on the day the box began, before anything was seen. */
+export function startLaw(
+  box: ClosedBox,
+  surroundings: Surroundings,
+  allowance: Allowance,
+  errors: { readonly strip: number; readonly loggers: readonly number[] },
+): Law {
+  const size = unknowns.loggers + errors.loggers.length
+  const law = { size, mean: new Float64Array(size), covariance: new Float64Array(size * size) }
+  const put = (at: number, mean: number, deviation: number) => {
+    law.mean[at] = mean
+    law.covariance[at * size + at] = deviation ** 2
+  }
+  const known = (range: Range) => momentsOf(spreadOf(range))
+  const start = known(box.startRhPercent)
+  const room = known(surroundings.meanRhPercent)
+  const swing = ofError(surroundings.swingErrorRhPercent ?? allowance.swingErrorRhPercent[surroundings.from])
+  put(unknowns.inside, start.mean, start.deviation)
+  put(unknowns.mean, room.mean, room.deviation)
+  put(unknowns.cosine, surroundings.swingRhPercent, swing)
+  put(unknowns.sine, 0, swing)
+  put(unknowns.bend, 0, allowance.bendPerTenPercent)
+  put(unknowns.strip, 0, ofError(errors.strip))
+  errors.loggers.forEach((error, at) => put(unknowns.loggers + at, 0, ofError(error)))
+  return law
+}
+
+export const copyLaw = ({ size, mean, covariance }: Law): Law => ({
+  size,
+  mean: mean.slice(),
+  covariance: covariance.slice(),
+})
+
+/** The law some days later, at one pace of the box. */
+export function advance(law: Law, course: Course, ratePerDay: number, from: Day, days: number): void {
+  if (days <= 0) return
+  const { size, mean, covariance } = law
+  const { allowance, highestOn } = course
+  const timeConstant = 1 / ratePerDay
+  const kept = Math.exp(-days * ratePerDay)
+  const season = (highest: Day) =>
+    seasonalRhAfterDays(
+      timeConstant,
+      { meanRhPercent: 0, swingRhPercent: 1, highestOnDay: highest },
+      0,
+      from,
+      days,
+    )
+  const cosine = season(highestOn)
+  const sine = season(highestOn + yearDays / 4)
+  const towards =
+    mean[unknowns.mean]! * (1 - kept) + mean[unknowns.cosine]! * cosine + mean[unknowns.sine]! * sine
+  const inside = mean[unknowns.inside]!
+  // A gel that bends lets the box run faster or slower, the further it has come from where it began.
+  const bend = (towards - inside * (1 - kept)) * ((inside - course.startRhPercent) / 10)
+  const row = [kept, 1 - kept, cosine, sine, bend]
+  mean[0] = kept * inside + towards + bend * mean[unknowns.bend]!
+  const first = new Float64Array(size)
+  for (let j = 0; j < size; j += 1) {
+    let sum = 0
+    for (let i = 0; i < row.length; i += 1) sum += row[i]! * covariance[i * size + j]!
+    first[j] = sum
+  }
+  let own = 0
+  for (let i = 0; i < row.length; i += 1) own += row[i]! * first[i]!
+  for (let j = 1; j < size; j += 1) {
+    covariance[j] = first[j]!
+    covariance[j * size] = first[j]!
+  }
+  covariance[0] = own + weatherVariance(allowance, ratePerDay, kept)
+  const drift = (allowance.driftRhPercentPerYear ** 2 * days) / yearDays
+  for (let at = unknowns.loggers; at < size; at += 1) covariance[at * size + at]! += drift
+}
+
+/**
+ * What the room's weather adds to a box in one step. Weather that lasts is taken as a noise without memory, of the strength
+ * that brings a box left to it to the same unrest in the end.
+ */
+function weatherVariance(
+  { weatherRhPercent, weatherDays }: Allowance,
+  ratePerDay: number,
+  kept: number,
+): number {
+  const lasting = ratePerDay * weatherDays
+  return ((weatherRhPercent ** 2 * lasting) / (1 + lasting)) * (1 - kept ** 2)
 }

@@ -55,6 +55,7 @@ function curveThrough(x: readonly number[], y: readonly number[]): (at: number) 
  */
 export function measuredIsotherm(branch: MeasuredBranch): Isotherm {
   const { id, work, temperatureC: measuredAt } = branch
+  const movable = measuredAt >= potentialTheoryC.from && measuredAt <= potentialTheoryC.to
   const saturation = saturationOverWaterPa(measuredAt)
   const humidities = branch.points.map(([pressurePa]) => (100 * pressurePa) / saturation)
   const [first, last] = [humidities[0]!, humidities.at(-1)!]
@@ -67,7 +68,7 @@ export function measuredIsotherm(branch: MeasuredBranch): Isotherm {
   return {
     id,
     work,
-    temperatureC: potentialTheoryC,
+    temperatureC: movable ? potentialTheoryC : { from: measuredAt, to: measuredAt },
     rhPercent: (temperatureC) => {
       if (temperatureC === measuredAt) return { from: first, to: last }
       const [from, to] = [first, last].map((rh) => samePotentialRhPercent(rh, measuredAt, temperatureC))

@@ -1,12 +1,10 @@
-import { createHash } from 'node:crypto'
-import { canonical } from '../base/canonical.ts'
 import type { IsoDate } from '../base/calendar.ts'
 import { given, refused } from '../base/outcome.ts'
 import { missing, type Answer } from '../base/trouble.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { wetted, type Wetting } from '../record/wetted.ts'
 import { carriedOnWords } from '../wording/flood.ts'
-import type { NewEntry } from './diary.ts'
+import { enterOnce, told, wrongDay } from './enter-diary.ts'
 import { enterRecords } from './enter-records.ts'
 import type { Actor, KeptRecord } from './kept.ts'
 import { everyStanding } from './list-salvage.ts'
@@ -43,7 +41,8 @@ async function newestOf(reads: Reads, finds: readonly Standing[]): Promise<Reado
  */
 export async function enterFlood(world: World, flood: Flood, by: Actor): Answer<FloodEntered> {
   const { projectId, room, boxes, on, how, note } = flood
-  if (on > world.today()) return refused({ kind: 'not-accepted', field: 'on', because: 'unknown' })
+  const wrong = wrongDay(world, on)
+  if (wrong) return wrong
   const fresh = await refresh(world, projectId)
   if (!fresh.ok) return fresh
   return world.store.write('enter-flood', by, async (writes) => {
@@ -69,18 +68,15 @@ export async function enterFlood(world: World, flood: Flood, by: Actor): Answer<
         )
     }
     await enterRecords(writes, world, projectId, wettings)
-    const entry: NewEntry = {
+    await enterOnce(writes, projectId, {
       kind: 'flood',
       box: null,
       room,
       findId: null,
       on,
       atMs: null,
-      given: { cause: how, boxes, ...(note === '' ? {} : { note }) },
-    }
-    await writes.diary.add(projectId, [
-      { ...entry, contentHash: createHash('sha256').update(canonical(entry)).digest('hex') },
-    ])
+      given: { cause: how, boxes, ...told({ note }) },
+    })
     return given({
       wetted: wettings.map(({ find_number }) => find_number),
       inWater: finds.length - dry.length,

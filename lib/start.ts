@@ -13,19 +13,26 @@ import { enterFlood } from './services/enter-flood.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
 import { importFile } from './services/import-file.ts'
-import { keepContacts, sitePeople } from './services/keep-contacts.ts'
 import { keepBox } from './services/keep-box.ts'
+import { keepContacts, sitePeople } from './services/keep-contacts.ts'
+import { keepCoupon } from './services/keep-coupon.ts'
+import { keepLogger, placeLogger } from './services/keep-logger.ts'
 import { keepPlaces } from './services/keep-places.ts'
-import { listPlaces } from './services/list-places.ts'
+import { keepRound } from './services/keep-round.ts'
+import { keepStoreSetting, showStoreSetting } from './services/keep-store-setting.ts'
 import { bandsNeeded, listFinds } from './services/list-finds.ts'
+import { listPlaces } from './services/list-places.ts'
+import { listSalvage } from './services/list-salvage.ts'
 import { loadDemo } from './services/load-demo.ts'
+import { moveFind } from './services/move-find.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
 import type { World } from './services/ports.ts'
 import { findProject, latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
-import { listSalvage } from './services/list-salvage.ts'
 import { listImports, rejectedRows } from './services/rejected-rows.ts'
+import { renewGel } from './services/renew-gel.ts'
 import { showFind } from './services/show-find.ts'
 import { startPage } from './services/start-page.ts'
+import { changeWater, noteLid } from './services/tend-box.ts'
 
 type Environment = Readonly<Record<string, string | undefined>>
 
@@ -64,6 +71,7 @@ const services = {
   addRecords,
   bandsNeeded,
   boxLabels,
+  changeWater,
   enterFlood,
   exportFile,
   exportRecords,
@@ -71,7 +79,11 @@ const services = {
   importFile,
   keepBox,
   keepContacts,
+  keepCoupon,
+  keepLogger,
   keepPlaces,
+  keepRound,
+  keepStoreSetting,
   latestChanges,
   listFinds,
   listImports,
@@ -80,10 +92,15 @@ const services = {
   listProjects,
   listSalvage,
   loadDemo,
+  moveFind,
+  noteLid,
+  placeLogger,
   planFinds,
   planRecord,
   rejectedRows,
+  renewGel,
   showFind,
+  showStoreSetting,
   sitePeople,
   startPage,
   startProject,

@@ -14,7 +14,7 @@ function changed<Given extends object>(known: Given | undefined, { given, headed
   const stays = Object.entries(known).filter(([column]) => column !== 'extra' && !headed.has(column))
   const extra = { ...extraOf(known), ...extraOf(given) }
   const merged = { ...Object.fromEntries(stays), ...given }
-  return (Object.keys(extra).length === 0 ? merged : { ...merged, extra })
+  return Object.keys(extra).length === 0 ? merged : { ...merged, extra }
 }
 
 const extraOf = (given: object) => (given as { readonly extra?: Readonly<Record<string, string>> }).extra

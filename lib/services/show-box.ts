@@ -15,7 +15,11 @@ export interface BoxShown {
   readonly finds: readonly Standing[]
   readonly out: readonly FindOut[]
   /** Every find that ever lay in it, from when to when. */
-  readonly stays: readonly { readonly find: Find; readonly from: IsoDate | null; readonly to: IsoDate | null }[]
+  readonly stays: readonly {
+    readonly find: Find
+    readonly from: IsoDate | null
+    readonly to: IsoDate | null
+  }[]
   /** Newest first: every gel it is known to have held. */
   readonly gel: readonly DiaryEntry<'gel-change'>[]
   /** Newest first. */

@@ -24,7 +24,12 @@ export interface LoggerShown {
   readonly today: IsoDate
   readonly logger: Logger
   readonly files: readonly LogFile[]
-  readonly channels: readonly { readonly channel: string; readonly fromMs: number; readonly toMs: number; readonly readings: number }[]
+  readonly channels: readonly {
+    readonly channel: string
+    readonly fromMs: number
+    readonly toMs: number
+    readonly readings: number
+  }[]
   readonly excursions: readonly ExcursionShown[]
 }
 

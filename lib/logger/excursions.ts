@@ -90,24 +90,40 @@ interface Run {
 }
 
 /** Consecutive readings beyond the level. Readings are single floats, and so must the level be to be compared with them. */
-function* runsBeyond(
-  { atMs, rhPercent }: Series,
+function runsBeyond(
+  series: Series,
   stretch: Stretch,
   level: number,
   kind: Excursion['kind'],
   floor: number,
-): Generator<Run> {
-  const sign = kind === 'above' ? 1 : -1
-  const line = sign * Math.fround(Math.max(level, floor))
-  for (let i = stretch.from; i < stretch.to; i += 1) {
-    if (sign * rhPercent[i]! <= line) continue
+): readonly Run[] {
+  const { rhPercent } = series
+  const { to } = stretch
+  const line = Math.fround(Math.max(level, floor))
+  const runs: Run[] = []
+  for (let i = stretch.from; i < to;) {
+    if (kind === 'above') while (i < to && rhPercent[i]! <= line) i += 1
+    else while (i < to && rhPercent[i]! >= line) i += 1
     const from = i
-    let [worst, dose] = [i, 0]
-    for (; i < stretch.to && sign * rhPercent[i]! > line; i += 1) {
-      if (sign * rhPercent[i]! > sign * rhPercent[worst]!) worst = i
-      const stands = i + 1 < stretch.to ? atMs[i + 1]! - atMs[i]! : stretch.stepMs
-      dose += sign * (hundredths(rhPercent[i]!) - level) * stands
-    }
-    yield { from, to: i, worst, dose }
+    if (kind === 'above') while (i < to && rhPercent[i]! > line) i += 1
+    else while (i < to && rhPercent[i]! < line) i += 1
+    if (i > from) runs.push({ from, to: i, ...worstAndDose(series, stretch, from, i, level) })
   }
+  return runs
+}
+
+function worstAndDose(
+  { atMs, rhPercent }: Series,
+  stretch: Stretch,
+  from: number,
+  to: number,
+  level: number,
+) {
+  let [worst, dose] = [from, 0]
+  for (let i = from; i < to; i += 1) {
+    if (Math.abs(rhPercent[i]! - level) > Math.abs(rhPercent[worst]! - level)) worst = i
+    const stands = i + 1 < stretch.to ? atMs[i + 1]! - atMs[i]! : stretch.stepMs
+    dose += Math.abs(hundredths(rhPercent[i]!) - level) * stands
+  }
+  return { worst, dose }
 }

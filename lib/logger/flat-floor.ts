@@ -33,6 +33,8 @@ export function flatFloorOf({ rhPercent }: Series, options: FloorOptions): FlatF
       ? null
       : { atRhPercent: registered, readings, share: readings / all, from: 'register' }
   }
+  // Most logs never come near a floor, and are told by one look.
+  if (!reaches(rhPercent, options.highestFloorRhPercent)) return null
   const flattest = longestRun(rhPercent, options.highestFloorRhPercent)
   if (flattest === null || flattest.length < shortestRun) return null
   const { at, under, all } = countAt(rhPercent, flattest.rhPercent)
@@ -42,6 +44,12 @@ export function flatFloorOf({ rhPercent }: Series, options: FloorOptions): FlatF
 }
 
 const hundredths = (value: number) => Math.round(value * 100)
+
+function reaches(rhPercent: Float32Array, highest: number): boolean {
+  const line = Math.fround(highest + 0.005)
+  for (let i = 0; i < rhPercent.length; i += 1) if (rhPercent[i]! <= line) return true
+  return false
+}
 
 /** The longest run of one value at or below the highest floor. */
 function longestRun(rhPercent: Float32Array, highest: number) {

@@ -8,48 +8,82 @@ export interface Change {
   readonly toMs: number
 }
 
-/** Most readings that any time of `windowMs` holds. */
-function mostWithin(at: Float64Array, windowMs: number): number {
-  let [left, most] = [0, 0]
-  for (let i = 0; i < at.length; i += 1) {
-    while (at[i]! - at[left]! > windowMs) left += 1
-    if (i + 1 - left > most) most = i + 1 - left
-  }
-  return most
-}
+/** Readings looked at together: one by one only where a group could hold a greater change than is known. */
+const group = 64
 
 /**
  * The greatest rise or fall between two readings at most `windowMs` apart; so it is also the widest range that any such time
  * holds. Null where no two readings are so near.
  */
 export function greatestChange({ atMs, rhPercent }: Series, windowMs: number): Change | null {
-  // Of the readings of the window only those can still be the lowest that lie below all after them, likewise the highest:
-  // two rings of places, the extreme of the window first.
-  const ring = 2 ** Math.ceil(Math.log2(mostWithin(atMs, windowMs) + 1))
-  const [lows, highs, mask] = [new Int32Array(ring), new Int32Array(ring), ring - 1]
-  let [lowHead, lowEnd, highHead, highEnd] = [0, 0, 0, 0]
-  let [most, from, to] = [-1, 0, 0]
-  for (let i = 0; i < atMs.length; i += 1) {
-    const rh = rhPercent[i]!
-    const start = atMs[i]! - windowMs
-    while (lowEnd > lowHead && rhPercent[lows[(lowEnd - 1) & mask]!]! >= rh) lowEnd -= 1
-    while (highEnd > highHead && rhPercent[highs[(highEnd - 1) & mask]!]! <= rh) highEnd -= 1
-    lows[lowEnd++ & mask] = i
-    highs[highEnd++ & mask] = i
-    while (atMs[lows[lowHead & mask]!]! < start) lowHead += 1
-    while (atMs[highs[highHead & mask]!]! < start) highHead += 1
-    const [low, high] = [lows[lowHead & mask]!, highs[highHead & mask]!]
-    const rise = rh - rhPercent[low]!
-    const fall = rhPercent[high]! - rh
-    if (rise > most && low < i) [most, from, to] = [rise, low, i]
-    if (fall > most && high < i) [most, from, to] = [fall, high, i]
+  const { lows, highs } = groupExtremes(rhPercent)
+  let [found, at, left] = [-1, 0, 0]
+  for (let n = 0; n < lows.length; n += 1) {
+    const [from, to] = [n * group, Math.min(atMs.length, (n + 1) * group)]
+    while (atMs[left]! < atMs[from]! - windowMs) left += 1
+    let [low, high] = [lows[n]!, highs[n]!]
+    for (let k = Math.floor(left / group); k < n; k += 1) {
+      if (lows[k]! < low) low = lows[k]!
+      if (highs[k]! > high) high = highs[k]!
+    }
+    if (Math.max(highs[n]! - low, high - lows[n]!) <= found) continue
+    // The window of a reading begins no earlier than that of the one before it; so, from the last reading of the group to the
+    // first, what lies before the group only grows, and each of it is looked at once.
+    let k = from
+    low = Infinity
+    high = -Infinity
+    for (let i = to - 1; i >= from; i -= 1) {
+      const begins = atMs[i]! - windowMs
+      for (; k > left && atMs[k - 1]! >= begins; k -= 1) {
+        const rh = rhPercent[k - 1]!
+        if (rh < low) low = rh
+        if (rh > high) high = rh
+      }
+      const rh = rhPercent[i]!
+      let change = Math.max(rh - low, high - rh)
+      for (let near = i - 1; near >= from && atMs[near]! >= begins; near -= 1) {
+        const apart = Math.abs(rh - rhPercent[near]!)
+        if (apart > change) change = apart
+      }
+      if (change > found) [found, at] = [change, i]
+    }
   }
-  if (most < 0) return null
-  const rounded = (value: number) => Math.round(value * 100) / 100
+  return found < 0 ? null : changeEnding({ atMs, rhPercent }, at, windowMs)
+}
+
+/** The greatest change within the window that ends in that reading. */
+function changeEnding(
+  { atMs, rhPercent }: Omit<Series, 'temperatureC'>,
+  at: number,
+  windowMs: number,
+): Change {
+  let [found, from] = [-1, at]
+  for (let k = at - 1; k >= 0 && atMs[at]! - atMs[k]! <= windowMs; k -= 1) {
+    const apart = Math.abs(rhPercent[at]! - rhPercent[k]!)
+    if (apart > found) [found, from] = [apart, k]
+  }
   return {
-    fromRhPercent: rounded(rhPercent[from]!),
-    toRhPercent: rounded(rhPercent[to]!),
+    fromRhPercent: hundredths(rhPercent[from]!),
+    toRhPercent: hundredths(rhPercent[at]!),
     fromMs: atMs[from]!,
-    toMs: atMs[to]!,
+    toMs: atMs[at]!,
   }
+}
+
+const hundredths = (value: number) => Math.round(value * 100) / 100
+
+function groupExtremes(rhPercent: Float32Array) {
+  const groups = Math.ceil(rhPercent.length / group)
+  const [lows, highs] = [new Float32Array(groups), new Float32Array(groups)]
+  for (let n = 0; n < groups; n += 1) {
+    let [low, high] = [Infinity, -Infinity]
+    for (let i = n * group; i < Math.min(rhPercent.length, (n + 1) * group); i += 1) {
+      const rh = rhPercent[i]!
+      if (rh < low) low = rh
+      if (rh > high) high = rh
+    }
+    lows[n] = low
+    highs[n] = high
+  }
+  return { lows, highs }
 }

@@ -22,28 +22,27 @@ interface Points {
   readonly mean: number | null
 }
 
-/** Saturation by hundredths of a degree, computed when first met: a log holds few temperatures and many readings. */
-function saturationByHundredth() {
-  const lowest = waterValidC.from * 100
-  const size = (waterValidC.to - waterValidC.from) * 100 + 1
-  return { pressure: new Float64Array(size), water: new Float64Array(size), lowest, size }
-}
+const lowest = waterValidC.from * 100
+const size = (waterValidC.to - waterValidC.from) * 100 + 1
 
 export function moistureOf({ rhPercent, temperatureC }: Series): MoistureSummary | null {
-  const { pressure, water, lowest, size } = saturationByHundredth()
+  // Pressure and water of saturated air by hundredths of a degree, computed when first met: a log holds few temperatures and
+  // many readings.
+  const saturated = new Float64Array(2 * size)
   let [readings, sumPa, sumWater] = [0, 0, 0]
   let [minPa, maxPa, minWater, maxWater] = [Infinity, -Infinity, Infinity, -Infinity]
   for (let i = 0; i < rhPercent.length; i += 1) {
-    const place = Math.round(temperatureC[i]! * 100) - lowest
-    // Also what is no number fails this.
-    if (!(place >= 0 && place < size)) continue
-    if (pressure[place] === 0) {
-      const celsius = (place + lowest) / 100
-      pressure[place] = saturationOverWaterPa(celsius)
-      water[place] = absoluteHumidityGPerM3(celsius, pressure[place])
+    const scaled = temperatureC[i]! * 100
+    // What is no number fails this too.
+    if (!(scaled >= lowest && scaled < lowest + size - 1)) continue
+    const place = ((scaled + (0.5 - lowest)) | 0) * 2
+    if (saturated[place] === 0) {
+      const celsius = (place / 2 + lowest) / 100
+      saturated[place] = saturationOverWaterPa(celsius) / 100
+      saturated[place + 1] = absoluteHumidityGPerM3(celsius, saturated[place])
     }
-    const share = rhPercent[i]! / 100
-    const [pa, grams] = [share * pressure[place]!, share * water[place]!]
+    const pa = rhPercent[i]! * saturated[place]!
+    const grams = rhPercent[i]! * saturated[place + 1]!
     readings += 1
     sumPa += pa
     sumWater += grams

@@ -1,63 +1,49 @@
 import type { Series } from './series.ts'
+import type { Spread } from './profile.ts'
+import { firstFrom } from './stretches.ts'
+import { spreadOfSums, valueSums, type ValueSums } from './value-spread.ts'
 
-/** One calendar month of UTC. */
+/** One calendar month of UTC; null for what was not read in it. */
 export interface MonthRow {
   /** `2026-11` */
   readonly month: string
-  readonly readings: number
-  readonly meanRhPercent: number
-  readonly minRhPercent: number
-  readonly maxRhPercent: number
-  /** Null where no temperature was read. */
-  readonly meanTemperatureC: number | null
-  readonly minTemperatureC: number | null
-  readonly maxTemperatureC: number | null
+  readonly rhPercent: MonthMean | null
+  readonly temperatureC: MonthMean | null
 }
 
-/** Every month that holds readings; each reading counts once. */
-export function monthsOf(series: Series): readonly MonthRow[] {
-  const { atMs } = series
-  const rows: MonthRow[] = []
+export interface MonthMean {
+  readonly readings: number
+  readonly mean: number
+  readonly min: number
+  readonly max: number
+}
+
+/** Every month that holds readings, and what all temperatures are together; each reading counts once. */
+export function monthsOf(series: Series): {
+  readonly months: readonly MonthRow[]
+  readonly temperatureC: Spread | null
+} {
+  const { atMs, rhPercent, temperatureC } = series
+  const about = temperatureC.find((value) => !Number.isNaN(value)) ?? 0
+  const [months, temperatures]: [MonthRow[], ValueSums[]] = [[], []]
   for (let from = 0; from < atMs.length;) {
     const day = new Date(atMs[from]!)
-    const next = Date.UTC(day.getUTCFullYear(), day.getUTCMonth() + 1, 1)
-    let to = from + 1
-    while (to < atMs.length && atMs[to]! < next) to += 1
-    rows.push(monthRow(series, from, to, day.toISOString().slice(0, 7)))
+    const to = firstFrom(atMs, Date.UTC(day.getUTCFullYear(), day.getUTCMonth() + 1, 1))
+    const sums = valueSums(temperatureC, from, to, about)
+    temperatures.push(sums)
+    months.push({
+      month: day.toISOString().slice(0, 7),
+      rhPercent: meanOf(valueSums(rhPercent, from, to, 0)),
+      temperatureC: meanOf(sums),
+    })
     from = to
   }
-  return rows
+  return { months, temperatureC: spreadOfSums(temperatures) }
 }
 
-function monthRow({ rhPercent, temperatureC }: Series, from: number, to: number, month: string): MonthRow {
-  const rh = extremes(rhPercent, from, to)
-  const temperature = extremes(temperatureC, from, to)
-  return {
-    month,
-    readings: to - from,
-    meanRhPercent: rh.mean,
-    minRhPercent: rh.min,
-    maxRhPercent: rh.max,
-    meanTemperatureC: temperature.count === 0 ? null : temperature.mean,
-    minTemperatureC: temperature.count === 0 ? null : temperature.min,
-    maxTemperatureC: temperature.count === 0 ? null : temperature.max,
-  }
-}
+const hundredths = (value: number) => Math.round(value * 100) / 100
 
-function extremes(values: Float32Array, from: number, to: number) {
-  let [count, sum, min, max] = [0, 0, Infinity, -Infinity]
-  for (let i = from; i < to; i += 1) {
-    const value = values[i]!
-    if (Number.isNaN(value)) continue
-    count += 1
-    sum += Math.round(value * 100)
-    if (value < min) min = value
-    if (value > max) max = value
-  }
-  return {
-    count,
-    mean: sum / count / 100,
-    min: Math.round(min * 100) / 100,
-    max: Math.round(max * 100) / 100,
-  }
+function meanOf({ count, sum, min, max }: ValueSums): MonthMean | null {
+  if (count === 0) return null
+  return { readings: count, mean: sum / count, min: hundredths(min), max: hundredths(max) }
 }

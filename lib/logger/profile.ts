@@ -1,6 +1,6 @@
 import type { Counted } from './percentiles.ts'
 import type { Series } from './series.ts'
-import type { Stretch } from './stretches.ts'
+import { intervalMs, type Stretch } from './stretches.ts'
 
 /**
  * Readings sorted by value in hundredths of a percent: how many there are of each and how long they stood. Whatever asks
@@ -35,27 +35,35 @@ export function profileOf(
   lastStandsMs: number | null,
 ): Profile {
   const { atMs, rhPercent } = series
-  const [counts, stood] = [new Float64Array(size), new Float64Array(size)]
-  let [readings, rounded, implausible] = [0, 0, 0]
-  const take = (rh: number, stands: number) => {
-    const scaled = rh * 100
-    const whole = Math.round(scaled)
-    if (whole < lowest || whole > highest) {
+  const counts = new Float64Array(size)
+  let [rounded, implausible] = [0, 0]
+  for (let i = 0; i < rhPercent.length; i += 1) {
+    const scaled = rhPercent[i]! * 100
+    if (!(scaled >= lowest && scaled <= highest)) {
       implausible += 1
-      return
+      continue
     }
-    const apart = scaled - whole
-    if (apart > printedApart || apart < -printedApart) rounded += 1
-    readings += 1
-    counts[whole - lowest]! += 1
-    stood[whole - lowest]! += stands
+    const place = placeOf(scaled)
+    counts[place]! += 1
+    const apart = scaled - (place + lowest)
+    if (apart * apart > printedApart * printedApart) rounded += 1
   }
-  for (const { from, to, stepMs } of stretches) {
-    for (let i = from; i < to - 1; i += 1) take(rhPercent[i]!, atMs[i + 1]! - atMs[i]!)
-    take(rhPercent[to - 1]!, lastStandsMs ?? stepMs)
+  // Nearly all steps are one and the same: those are counted in one go, and only where steps differ is each looked at.
+  const usual = intervalMs(series)
+  const stood = counts.map((count) => count * usual)
+  const corrects = (i: number, ms: number) => {
+    const scaled = rhPercent[i]! * 100
+    if (scaled >= lowest && scaled <= highest) stood[placeOf(scaled)]! += ms - usual
   }
-  return { readings, rounded, implausible, counts, stood }
+  for (const { from, to, stepMs, even } of stretches) {
+    if (!even || stepMs !== usual) for (let i = from; i < to - 1; i += 1) corrects(i, atMs[i + 1]! - atMs[i]!)
+    corrects(to - 1, lastStandsMs ?? stepMs)
+  }
+  return { readings: rhPercent.length - implausible, rounded, implausible, counts, stood }
 }
+
+/** Where a value of hundredths is counted: rounded to the nearest, halves up, in whole-number steps for there are millions. */
+const placeOf = (scaled: number) => (scaled + (0.5 - lowest)) | 0
 
 export interface Spread {
   readonly min: number

@@ -7,7 +7,6 @@ import { countedOf, profileOf, spreadOf, type Profile, type Spread } from './pro
 import { rollingMeans, type Extremes } from './rolling.ts'
 import type { Series } from './series.ts'
 import { intervalMs, stretchesOf, withHumidity, type Stretch } from './stretches.ts'
-import { spreadOfValues } from './value-spread.ts'
 
 export type { Beyond, DoseMethod } from './beyond.ts'
 
@@ -73,7 +72,7 @@ export interface LogStatistics {
   readonly humidity: HumidityStatistics | null
   readonly temperatureC: Spread | null
   readonly moisture: MoistureSummary | null
-  /** By calendar month of UTC, of readings with a humidity. */
+  /** By calendar month of UTC. */
   readonly months: readonly MonthRow[]
 }
 
@@ -100,9 +99,8 @@ export function statisticsOf(series: Series, options: StatisticsOptions): LogSta
     rounded: profile.rounded,
     implausible: profile.implausible,
     humidity: humidityOf(read, stretches, profile, options),
-    temperatureC: spreadOfValues(series.temperatureC),
     moisture: moistureOf(read),
-    months: monthsOf(read),
+    ...monthsOf(series),
   }
 }
 

@@ -6,6 +6,8 @@ export interface Stretch {
   readonly to: number
   /** How far apart its last readings stand, and so how long its last one is taken to hold [ms]. */
   readonly stepMs: number
+  /** All its steps are that one: what asks about time need not look at the moments again. */
+  readonly even: boolean
 }
 
 /** More than twice the step on both sides is a gap; so a logger that was set to another step makes none. */
@@ -51,27 +53,31 @@ export function stretchesOf(series: Series, longestStepMs?: number): readonly St
   const at = series.atMs
   const usual = intervalMs(series)
   const stretches: Stretch[] = []
-  let [from, step] = [0, usual]
-  for (let i = 1; i < at.length; i += 1) {
-    const here = at[i]! - at[i - 1]!
-    // A step no longer than twice the last one cannot be a gap: the usual case is over before the median is asked.
-    if (longestStepMs === undefined ? here <= gapSteps * step || !isGap(at, i) : here <= longestStepMs) {
+  for (let from = 0; from < at.length;) {
+    let [to, step, changes] = [from + 1, usual, 0]
+    for (; to < at.length; to += 1) {
+      const here = at[to]! - at[to - 1]!
+      if (here === step && changes > 0) continue
+      // A step no longer than twice the last one is no gap: the usual case is over before the median is asked.
+      if (longestStepMs === undefined ? here > gapSteps * step && isGap(at, to) : here > longestStepMs) break
       step = here
-      continue
+      changes += 1
     }
-    stretches.push({ from, to: i, stepMs: i - from > 1 ? step : usual })
-    from = i
+    stretches.push({ from, to, stepMs: step, even: changes <= 1 })
+    from = to
   }
-  if (at.length > 0) stretches.push({ from, to: at.length, stepMs: at.length - from > 1 ? step : usual })
   return stretches
 }
 
 /** Only the readings that have a humidity; the series itself where all have. */
 export function withHumidity(series: Series): Series {
   const { atMs, rhPercent, temperatureC } = series
+  // One that is no number makes the sum none.
+  let sum = 0
+  for (let i = 0; i < rhPercent.length; i += 1) sum += rhPercent[i]!
+  if (!Number.isNaN(sum)) return series
   let count = 0
-  for (let i = 0; i < rhPercent.length; i += 1) if (!Number.isNaN(rhPercent[i]!)) count += 1
-  if (count === rhPercent.length) return series
+  for (const rh of rhPercent) if (!Number.isNaN(rh)) count += 1
   const kept = {
     atMs: new Float64Array(count),
     rhPercent: new Float32Array(count),

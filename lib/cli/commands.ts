@@ -7,6 +7,7 @@ export const commands: Readonly<Record<string, () => Promise<{ readonly command:
   import: () => import('./import.ts'),
   export: () => import('./export.ts'),
   humidity: () => import('./humidity.ts'),
+  gel: () => import('./gel.ts'),
   'knowledge compile': () => import('./knowledge-compile.ts'),
   'knowledge check': () => import('./knowledge-check.ts'),
   'knowledge sheet': () => import('./knowledge-sheet.ts'),

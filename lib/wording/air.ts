@@ -34,7 +34,7 @@ function classWords<Name extends string>(
   words: Readonly<Record<Name, string>>,
   above: string,
 ): string {
-  const named = all.map((name) => (name === 'beyond' ? above : `${name} (${words[name as Name]})`))
+  const named = all.map((name) => (name === 'beyond' ? above : `${name} (${words[name]})`))
   return listWords(named, 'or')
 }
 

@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely'
-import type { Brought, LogAnswers, LogFile } from '../services/loggers.ts'
+import type { Brought, LogFile, LogFileAnswers } from '../services/loggers.ts'
 import type { Reads, Writes } from '../services/ports.ts'
 import { add, change, type Hand } from './hand.ts'
 import { author, fromJson, kept, type AuthorColumns } from './kept-row.ts'
@@ -12,7 +12,7 @@ const logFile = (row: LogFileRow & AuthorColumns): LogFile => ({
   name: row.name,
   sha256: row.sha256,
   bytes: row.bytes,
-  answers: fromJson<LogAnswers>(row.answers),
+  answers: fromJson<LogFileAnswers>(row.answers),
   brought: fromJson<readonly Brought[]>(row.brought),
   by: author(row),
 })

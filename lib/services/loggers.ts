@@ -1,4 +1,5 @@
 import type { IsoDate } from '../base/calendar.ts'
+import type { LogAnswers } from '../logger/read/log-answers.ts'
 import type { LoggerGiven } from '../record/store-loggers.ts'
 import type { Actor, Kept } from './kept.ts'
 
@@ -13,13 +14,16 @@ export interface LogFile extends Kept {
   readonly name: string
   readonly sha256: string
   readonly bytes: number
-  readonly answers: LogAnswers
+  readonly answers: LogFileAnswers
   readonly brought: readonly Brought[]
   readonly by: Actor
 }
 
-/** Whatever the reading of logger text may ask, by the name of the question. */
-export type LogAnswers = Readonly<Record<string, string>>
+export interface LogFileAnswers {
+  readonly read: LogAnswers
+  /** Which logger a channel is of, by the name of the channel, where a person had to say. */
+  readonly serials: Readonly<Record<string, string>>
+}
 
 /** Readings of one channel that a file brought to one logger. */
 export interface Brought {

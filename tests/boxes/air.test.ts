@@ -127,11 +127,11 @@ describe('a year outdoors judged', () => {
   })
 
   test('the fiercest class of aluminium has no end; of the others it has', () => {
-    const fierce = { temperatureC: 25, rhPercent: 93, so2MgPerM2Day: 150, chlorideMgPerM2Day: 700 }
+    const fierce = { temperatureC: 28.7, rhPercent: 93, so2MgPerM2Day: 150, chlorideMgPerM2Day: 700 }
     const made = judgeOutdoors(fierce, 'outdoors', knowledge)
     if (!made.ok) throw new Error('refused')
     expect(made.value.find(({ metal }) => metal === 'aluminium')!.classes.to).toBe('CX')
-    expect(made.value.find(({ metal }) => metal === 'steel')!.classes.to).toBe('beyond')
+    expect(made.value.find(({ metal }) => metal === 'copper')!.classes.to).toBe('beyond')
   })
 
   test('of a store it says nothing, and why', () => {

@@ -1,4 +1,5 @@
 import { saturationAbsoluteHumidityGPerM3 } from './humidity.ts'
+import { samePotentialRhPercent } from './isotherm-equations.ts'
 import { saturationVapourPressurePa, zeroCelsiusK, type Convention } from './saturation.ts'
 
 /**
@@ -46,22 +47,6 @@ export function rhAfterSealedPercent(
 }
 
 /**
- * Relative humidity at which gel holds the same water after it has been warmed or cooled [%].
- * @param rhPercent [%] relative humidity before
- * @param fromC [°C] temperature before
- * @param toC [°C] temperature after
- * @source Dubinin & Astakhov: the adsorption potential R·T·ln(100/RH) stays when the water content does; Thu 2013 uses it
- *   for silica gel
- * @valid 0 to 100 % and the temperatures of rooms, water in small pores: dry gel below about 40 %
- * @agrees 0.1 percentage points with the D-A line of Thu 2013 for 15 % at 20 °C taken to 10 and 30 °C (14.0 and 16.0 %)
- * @differs Wang & LeVan 2009 has the drift the other way and smaller: 15.7 and 15.1 %. Both leave it within 1.1 points.
- */
-export function rhOfGelPercent(rhPercent: number, fromC: number, toC: number): number {
-  if (!(rhPercent >= 0 && rhPercent <= 100)) return Number.NaN
-  return 100 * (rhPercent / 100) ** ((fromC + zeroCelsiusK) / (toC + zeroCelsiusK))
-}
-
-/**
  * Relative humidity after a sealed box with gel has been warmed or cooled: gel and air share the water anew [%].
  * @param rhPercent [%] relative humidity before, air and gel at rest with each other
  * @param fromC [°C] temperature before
@@ -69,9 +54,11 @@ export function rhOfGelPercent(rhPercent: number, fromC: number, toC: number): n
  * @param volumeL [L] air in the box
  * @param gelKg [kg] dry mass of the gel
  * @param reservoirGPerKgPercent [g/(kg·%)] water a kilogram of gel takes up for each per cent of relative humidity
- * @source water of air and gel together stays; gel as a straight line about rhOfGelPercent
- * @valid rigid tight box, time enough for the gel (hours to a day), straight line: a few per cent either side
- * @agrees exact with rhAfterSealedPercent without gel; within 0.1 points of rhOfGelPercent for 50 g of gel in 10 L
+ * @source water of air and gel together stays; gel as a straight line about samePotentialRhPercent
+ * @valid rigid tight box of 5 to 40 °C, time enough for the gel (hours to a day), a few per cent either side; NaN outside
+ * @agrees exact with rhAfterSealedPercent without gel; within 0.1 points of samePotentialRhPercent for 50 g of gel in 10 L
+ * @differs by potential theory gel of 15 % at 20 °C stands at 14.0 % at 10 °C and 16.0 at 30; the line of Wang & LeVan 2009
+ *   drifts the other way and less, 15.7 and 15.1. Both keep within 1.1 points.
  */
 export function rhAfterBufferedPercent(
   rhPercent: number,
@@ -85,7 +72,7 @@ export function rhAfterBufferedPercent(
   const airGPerPercent = (temperatureC: number) =>
     ((volumeL / 1000) * saturationAbsoluteHumidityGPerM3(temperatureC, 'water')) / 100
   const gelGPerPercent = gelKg * reservoirGPerKgPercent
-  const atRest = rhOfGelPercent(rhPercent, fromC, toC)
+  const atRest = samePotentialRhPercent(rhPercent, fromC, toC)
   return (
     (airGPerPercent(fromC) * rhPercent + gelGPerPercent * atRest) / (airGPerPercent(toC) + gelGPerPercent)
   )

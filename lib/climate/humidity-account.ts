@@ -1,5 +1,5 @@
 import { given, refused, type Outcome } from '../base/outcome.ts'
-import { rhAfterSealedPercent, rhAfterVentedPercent, rhOfGelPercent } from './after-change.ts'
+import { rhAfterSealedPercent, rhAfterVentedPercent } from './after-change.ts'
 import { dewPointC, frostPointC } from './dew-point.ts'
 import {
   absoluteHumidityGPerM3,
@@ -7,6 +7,7 @@ import {
   saturationAbsoluteHumidityGPerM3,
   vapourPressurePa,
 } from './humidity.ts'
+import { samePotentialRhPercent } from './isotherm-equations.ts'
 import { outside, type OutOfValidity } from './out-of-validity.ts'
 import { saturationVapourPressurePa, waterValidC, type Convention } from './saturation.ts'
 import { depositOn, highestRoomRhPercent, rhAtSurfacePercent, type Deposit } from './surface.ts'
@@ -35,7 +36,7 @@ export interface HumidityAccount {
   readonly after: {
     readonly ventedPercent: number
     readonly sealedPercent: number
-    /** With plenty of dry gel; null above what the gel's line holds for. */
+    /** With plenty of dry gel; null above what the gel's line holds for, and outside of the temperatures of stores. */
     readonly withGelPercent: number | null
   } | null
   readonly surface: {
@@ -106,6 +107,7 @@ function afterChange({ temperatureC, rhPercent, convention }: HumidityAsked, toC
   return {
     ventedPercent: rhAfterVentedPercent(rhPercent, temperatureC, toC, convention),
     sealedPercent: rhAfterSealedPercent(rhPercent, temperatureC, toC, convention),
-    withGelPercent: rhPercent <= gelLineToPercent ? rhOfGelPercent(rhPercent, temperatureC, toC) : null,
+    withGelPercent:
+      rhPercent <= gelLineToPercent ? orNull(samePotentialRhPercent(rhPercent, temperatureC, toC)) : null,
   }
 }

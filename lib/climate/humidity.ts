@@ -39,7 +39,7 @@ export function rhPercentOf(temperatureC: number, vapourPa: number, convention: 
  * @param vapourPa [Pa] pressure of the water vapour
  * @source ideal gas law with the molar gas constant of CODATA 2018
  * @valid -100 to 200 °C, vapour as an ideal gas
- * @agrees 0.1 % with the real gas up to 50 °C
+ * @agrees 0.16 % with steam tables at 20 °C, 0.23 % at 30, 0.42 % at 50: vapour is no ideal gas
  */
 export function absoluteHumidityGPerM3(temperatureC: number, vapourPa: number): number {
   return (1000 * vapourPa) / (vapourGasConstant * (temperatureC + zeroCelsiusK))
@@ -51,7 +51,7 @@ export function absoluteHumidityGPerM3(temperatureC: number, vapourPa: number): 
  * @param convention [water | ice-below-zero] what counts as 100 % below zero
  * @source saturationVapourPressurePa and the ideal gas law
  * @valid -100 to 200 °C; NaN outside
- * @agrees 0.1 % with the real gas up to 50 °C
+ * @agrees 0.16 % with steam tables at 20 °C, 0.23 % at 30, 0.42 % at 50: vapour is no ideal gas
  */
 export function saturationAbsoluteHumidityGPerM3(temperatureC: number, convention: Convention): number {
   return absoluteHumidityGPerM3(temperatureC, saturationVapourPressurePa(temperatureC, convention))

@@ -52,7 +52,7 @@ const joinAtZero = hylandWexlerWater(zeroCelsiusK) - sonntagSupercooled(zeroCels
  * @valid -100 to 200 °C; NaN outside. Below about -40 °C water freezes of itself: there the line is a convention only.
  * @agrees 0.03 % with ASHRAE's printed table, 0.023 % with Wagner & Pruß 2002 from 0.01 to 200 °C;
  *   supercooled 0.07 % with Murphy & Koop 2005 down to -20 °C, 1.2 % down to -45
- * @differs Sonntag's values are raised by the 0.0001 % that makes the two equations meet at 0 °C
+ * @differs Sonntag's values are raised by the 0.000005 % that makes the two equations meet at 0 °C
  */
 export function saturationOverWaterPa(temperatureC: number): number {
   if (!within(temperatureC, waterValidC)) return Number.NaN

@@ -3,7 +3,6 @@ import {
   rhAfterBufferedPercent,
   rhAfterSealedPercent,
   rhAfterVentedPercent,
-  rhOfGelPercent,
 } from '../../lib/climate/after-change.ts'
 import {
   absoluteHumidityGPerM3,
@@ -12,6 +11,7 @@ import {
   standardPressurePa,
   vapourPressurePa,
 } from '../../lib/climate/humidity.ts'
+import { samePotentialRhPercent } from '../../lib/climate/isotherm-equations.ts'
 import { ashrae } from './oracles.ts'
 
 describe('after a change of temperature, computed by us and pinned', () => {
@@ -28,8 +28,8 @@ describe('after a change of temperature, computed by us and pinned', () => {
   })
 
   test('gel at 15 % moves a point for ten degrees, where empty air goes to 28.6 and 8.3', () => {
-    expect(rhOfGelPercent(15, 20, 10)).toBeCloseTo(14.03, 2)
-    expect(rhOfGelPercent(15, 20, 30)).toBeCloseTo(15.97, 2)
+    expect(samePotentialRhPercent(15, 20, 10)).toBeCloseTo(14.03, 2)
+    expect(samePotentialRhPercent(15, 20, 30)).toBeCloseTo(15.97, 2)
   })
 })
 
@@ -55,7 +55,7 @@ describe('what stays the same through a change', () => {
     const after = rhAfterBufferedPercent(15, 20, 8, volumeL, gelKg, reservoir)
     const inAir = (celsius: number, percent: number) =>
       ((volumeL / 1000) * saturationAbsoluteHumidityGPerM3(celsius, 'water') * percent) / 100
-    const gained = gelKg * reservoir * (after - rhOfGelPercent(15, 20, 8))
+    const gained = gelKg * reservoir * (after - samePotentialRhPercent(15, 20, 8))
     expect(inAir(8, after) + gained).toBeCloseTo(inAir(20, 15), 10)
   })
 })
@@ -69,15 +69,18 @@ describe('gel between nothing and plenty', () => {
   })
 
   test('more gel brings it nearer to the gel, from the side of the sealed box', () => {
-    const [gel, sealed] = [rhOfGelPercent(15, 20, 5), rhAfterSealedPercent(15, 20, 5, 'water')]
+    const [gel, sealed] = [samePotentialRhPercent(15, 20, 5), rhAfterSealedPercent(15, 20, 5, 'water')]
     const off = [0, 0.001, 0.01, 0.05, 1].map((kg) => rhAfterBufferedPercent(15, 20, 5, 10, kg, 5) - gel)
     expect(off[0]).toBeCloseTo(sealed - gel, 9)
     expect(off.every((one, at) => at === 0 || (one > 0 && one < off[at - 1]!))).toBe(true)
     expect(off[3]).toBeLessThan(0.1)
   })
 
-  test('no answer for what is no relative humidity', () => {
-    expect([-1, 101, Number.NaN].map((percent) => rhOfGelPercent(percent, 20, 10))).toEqual([NaN, NaN, NaN])
+  test('no answer from beyond the range', () => {
+    expect([
+      rhAfterBufferedPercent(15, 20, 4, 10, 1, 5),
+      rhAfterBufferedPercent(15, 41, 20, 10, 1, 5),
+    ]).toEqual([NaN, NaN])
     expect(rhAfterVentedPercent(50, 20, 201, 'water')).toBeNaN()
   })
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { rhAfterSealedPercent, rhAfterVentedPercent, rhOfGelPercent } from '../../lib/climate/after-change.ts'
+import { rhAfterSealedPercent, rhAfterVentedPercent } from '../../lib/climate/after-change.ts'
 import { dewPointC, frostPointC } from '../../lib/climate/dew-point.ts'
 import {
   absoluteHumidityGPerM3,
@@ -9,6 +9,7 @@ import {
   standardPressurePa,
   vapourPressurePa,
 } from '../../lib/climate/humidity.ts'
+import { samePotentialRhPercent } from '../../lib/climate/isotherm-equations.ts'
 import {
   saturationOverIcePa,
   saturationOverWaterPa,
@@ -89,23 +90,22 @@ describe('laws of humid air', () => {
     )
   })
 
-  test('there and back again is where one was, vented, sealed and with gel', () => {
+  test('there and back again is where one was, vented and sealed', () => {
     fc.assert(
       fc.property(celsius, celsius, percent, convention, (from, to, rh, over) => {
         const vented = rhAfterVentedPercent(rhAfterVentedPercent(rh, from, to, over), to, from, over)
         const sealed = rhAfterSealedPercent(rhAfterSealedPercent(rh, from, to, over), to, from, over)
-        const gel = rhOfGelPercent(rhOfGelPercent(rh, from, to), to, from)
-        for (const back of [vented, sealed, gel]) expect(Math.abs(back / rh - 1)).toBeLessThan(1e-9)
+        for (const back of [vented, sealed]) expect(Math.abs(back / rh - 1)).toBeLessThan(1e-9)
       }),
     )
   })
 
   test('warming dries air, cooling damps it; a sealed box less than a vented one, gel least', () => {
     fc.assert(
-      fc.property(real(0, 35), real(0, 35), real(2, 40), (from, to, rh) => {
+      fc.property(real(5, 35), real(5, 35), real(2, 40), (from, to, rh) => {
         fc.pre(Math.abs(to - from) > 0.01)
         const moved = [
-          rhOfGelPercent(rh, from, to),
+          samePotentialRhPercent(rh, from, to),
           rhAfterSealedPercent(rh, from, to, 'water'),
           rhAfterVentedPercent(rh, from, to, 'water'),
         ].map((after) => Math.abs(after - rh))

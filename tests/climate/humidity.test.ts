@@ -61,6 +61,20 @@ describe('humidity of air, computed by us and pinned', () => {
     expect(saturationAbsoluteHumidityGPerM3(celsius, 'water') / grams).toBeCloseTo(1, 3)
   })
 
+  // Volume of a kilogram of saturated steam [m³], remembered from steam tables.
+  test.each([
+    [20, 57.757, 1.6e-3],
+    [30, 32.878, 2.3e-3],
+    [50, 12.027, 4.2e-3],
+  ])(
+    'at %d °C it lies a little below the steam tables, as an ideal gas must',
+    (celsius, volume, tolerance) => {
+      const share = saturationAbsoluteHumidityGPerM3(celsius, 'water') / (1000 / volume) - 1
+      expect(share).toBeLessThan(0)
+      expect(-share).toBeLessThan(tolerance)
+    },
+  )
+
   test('no mixing ratio where vapour is all there is, nor an answer from beyond the range', () => {
     expect(mixingRatioGPerKg(101_325, 101_325)).toBeNaN()
     expect(mixingRatioGPerKg(2e5, 101_325)).toBeNaN()

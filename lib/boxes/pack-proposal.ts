@@ -66,7 +66,7 @@ export interface ProposedMove {
 export interface Stays {
   readonly findId: string
   readonly box: string
-  readonly why: 'stopped' | 'beside-a-stop' | 'no-one-band'
+  readonly why: 'stopped' | 'beside-a-stop' | 'no-one-band' | 'well-there'
 }
 
 export interface PackProposal {

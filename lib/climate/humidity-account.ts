@@ -50,7 +50,7 @@ export interface HumidityAccount {
 const gelLineToPercent = 40
 
 const orNull = (value: number) => (Number.isNaN(value) ? null : value)
-const source = 'hyland-wexler-1983'
+const source = 'ashrae-fundamentals-2017'
 
 function beyond(asked: HumidityAsked): readonly OutOfValidity[] {
   const temperature = (quantity: string, value: number | null) =>

@@ -69,7 +69,7 @@ export function boxState({ limitRhPercent, readings, gel }: ReportBox, from: Iso
 
 /** Whether gel was changed only after somebody, or something, had read the box over its limit. */
 function changedLate({ limitRhPercent, readings, gel }: ReportBox, on: IsoDate): boolean {
-  const fillingBefore = gel.findLast((change) => change.on < on)?.on ?? on
+  const fillingBefore = gel.findLast((change) => change.on < on)?.on ?? ''
   const before = readings.findLast((reading) => reading.on <= on && reading.on >= fillingBefore)
   return limitRhPercent !== null && before !== undefined && before.lowRhPercent > limitRhPercent
 }
@@ -91,9 +91,14 @@ export function storeReport(
   return {
     from,
     to,
-    states: Object.fromEntries(
-      boxStates.map((state) => [state, names(states[state] ?? [])]),
-    ) as StoreReport['states'],
+    states: {
+      over: names(states.over ?? []),
+      'cannot-tell': names(states['cannot-tell'] ?? []),
+      'renewed-unread': names(states['renewed-unread'] ?? []),
+      'in-band': names(states['in-band'] ?? []),
+      'not-read': names(states['not-read'] ?? []),
+      'no-limit': names(states['no-limit'] ?? []),
+    },
     gel: {
       putInKg: changes.reduce((sum, { change }) => sum + change.gelKg, 0),
       takenOutKg: changes.reduce((sum, { change }) => sum + (change.removedKg ?? 0), 0),

@@ -58,7 +58,12 @@ export const FanDrawing = memo(function FanDrawing({ id, picture, ticks }: FanDr
             stroke="var(--rust)"
             strokeWidth={2}
             strokeDasharray="8 4"
-            label={{ value: `limit ${numberWords(limit)} %`, position: 'insideBottomRight', ...label }}
+            label={{
+              value: `limit ${numberWords(limit)} %`,
+              position: 'insideBottomRight',
+              offset: 9,
+              ...label,
+            }}
           />
         )}
         <ReferenceLine

@@ -65,7 +65,7 @@ export function LoggerChart({ name, first, whole, ground, address }: Props) {
   const middle = momentAt(0.5)
   const words =
     cross.at === null ? null : readingWords(readAt(view, index, momentAt(cross.at)), { zone, ...ground })
-  const drawing = { id, view, ground, ticks: timeTicks(view, width < 520 ? 3 : width < 800 ? 5 : 8) }
+  const drawing = { id, view, ground, ticks: timeTicks(view, width < 520 ? 4 : width < 800 ? 5 : 8) }
   const all = view.fromMs <= whole.fromMs && view.toMs >= whole.toMs
   return (
     <figure className={style.figure}>

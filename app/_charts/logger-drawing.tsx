@@ -96,7 +96,12 @@ export const HumidityDrawing = memo(function HumidityDrawing({ id, view, ground,
             stroke="var(--rust)"
             strokeWidth={2}
             strokeDasharray="8 4"
-            label={{ value: `limit ${numberWords(limit)} %`, position: 'insideBottomRight', ...label }}
+            label={{
+              value: `limit ${numberWords(limit)} %`,
+              position: 'insideBottomRight',
+              offset: 9,
+              ...label,
+            }}
           />
         )}
       </ComposedChart>

@@ -27,7 +27,9 @@ export function useCrosshair({ places, onMark, onZoom, onTable }: Asked) {
   const index = nearest(places, at)
 
   const step = (by: number, marking: boolean) => {
-    const next = Math.min(last, Math.max(0, cross.at === null ? (by < 0 ? last : 0) : index + by))
+    // Where no line stands yet it comes in from the side it moves away from.
+    const here = cross.at === null ? (by < 0 ? places.length : -1) : index
+    const next = Math.min(last, Math.max(0, here + by))
     const place = places[next] ?? 0
     setCross({ at: place, markedFrom: marking ? (cross.markedFrom ?? cross.at ?? place) : null })
   }

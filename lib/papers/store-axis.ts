@@ -78,16 +78,25 @@ const onwards = (clock: Clock, unit: TickUnit, by: number): Clock => ({ ...clock
 /** Round steps a reader can halve and double in the head. */
 const roundSteps = [1, 2, 5, 10, 20]
 
+interface ScaleAsked {
+  /** How much it must at least span. */
+  readonly least: number
+  /** What can be at all. */
+  readonly within: readonly [number, number]
+  /** Steps there is room for. */
+  readonly most?: number
+}
+
 /** A scale of round numbers that holds all values with a little air, and its ticks. */
 export function numberScale(
   values: readonly number[],
-  { least, within }: { readonly least: number; readonly within: readonly [number, number] },
+  { least, within, most = 6 }: ScaleAsked,
 ): { readonly from: number; readonly to: number; readonly ticks: readonly number[] } {
   const [floor, ceiling] = within
   const low = values.length === 0 ? floor : Math.min(...values)
   const high = values.length === 0 ? floor + least : Math.max(...values)
   const wide = Math.max(high - low, least)
-  const step = roundSteps.find((one) => wide / one <= 6) ?? roundSteps.at(-1)!
+  const step = roundSteps.find((one) => wide / one <= most) ?? roundSteps.at(-1)!
   const from = Math.max(floor, Math.floor((low - step * 0.1) / step) * step)
   const to = Math.min(ceiling, Math.max(Math.ceil((high + step * 0.1) / step) * step, from + least))
   const ticks = Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step)

@@ -46,7 +46,7 @@ export function humidityScale(view: ChartView, { band, limitRhPercent, floorRhPe
 
 export function temperatureScale({ stretches }: ChartView) {
   const values = numbers([...stretches.temperatureLow, ...stretches.temperatureHigh])
-  return values.length === 0 ? null : numberScale(values, { least: 4, within: [-60, 80] })
+  return values.length === 0 ? null : numberScale(values, { least: 4, within: [-60, 80], most: 3 })
 }
 
 const numbers = (values: readonly (number | null)[]): readonly number[] =>

@@ -1,0 +1,52 @@
+import type { IsoDate } from '../base/calendar.ts'
+import type { Quantiles, Range } from '../base/range.ts'
+import { numberWords } from './band.ts'
+import { renewalWords } from './box-renewal.ts'
+import { dayWords } from './day.ts'
+import { airChangesFromWords } from './store-place.ts'
+
+interface Outlook {
+  readonly airChangesPerDay: Range
+  readonly airChangesFrom: keyof typeof airChangesFromWords
+  readonly surroundings: { readonly from: 'logger' | 'written' | 'assumed' }
+  readonly nowRhPercent: Quantiles
+  readonly limitRhPercent: number | null
+  readonly renewOn: { readonly early: IsoDate | null; readonly late: IsoDate | null } | null
+  readonly departedSince: IsoDate | null
+  readonly modelDoubtful: boolean
+}
+
+/** What is likely of a box, in sentences, the most pressing first. */
+export function outlookLines(outlook: Outlook, today: IsoDate): readonly string[] {
+  const { nowRhPercent, limitRhPercent, renewOn, departedSince, modelDoubtful } = outlook
+  const lines: string[] = []
+  if (departedSince !== null)
+    lines.push(`It has left its forecast since ${dayWords(departedSince)}: the lid is probably not seated.`)
+  lines.push(
+    `Thought to stand at ${numberWords(nowRhPercent.p10)} to ${numberWords(nowRhPercent.p90)} % today, eight times in ten.`,
+  )
+  if (limitRhPercent === null) lines.push('Nothing in it limits its humidity, so no gel falls due.')
+  else {
+    const due = renewOn === null ? 'cannot be told' : renewalWords(renewOn, today)
+    lines.push(`Its limit is ${numberWords(limitRhPercent)} %. Renewal of the gel: ${due}.`)
+  }
+  if (modelDoubtful)
+    lines.push(
+      'What was read strays from the reckoning more than it should. Take the ribbons with care, and look at the box.',
+    )
+  return lines
+}
+
+/** What the forecast rests on. */
+export function restsOnLines({ airChangesPerDay, airChangesFrom, surroundings }: Outlook): readonly string[] {
+  const { low, high } = airChangesPerDay
+  const air = `Its air changes ${airWords(low)} to ${airWords(high)} times a day, ${airChangesFromWords[airChangesFrom]}.`
+  return surroundings.from === 'assumed'
+    ? [air, 'The air of its room is only supposed: a logger in the room would narrow the forecast.']
+    : [air]
+}
+
+/** Air changes run over a wide range: two figures that count. */
+export function airWords(perDay: number): string {
+  return String(Number(perDay.toPrecision(2)))
+}

@@ -1,0 +1,59 @@
+import type { Surroundings } from '../boxes/box.ts'
+import { numberWords } from './band.ts'
+import { countWords } from './list.ts'
+
+/** How a room is run, and how that is known. */
+export function surroundingsWords({ meanRhPercent, swingRhPercent, from }: Surroundings): string {
+  const mean = `about ${numberWords(meanRhPercent.nominal)} %`
+  const swing = swingRhPercent < 1 ? '' : `, ${numberWords(swingRhPercent)} % up and down over the year`
+  const known = {
+    logger: 'by its own logger',
+    written: 'as written',
+    assumed: 'supposed, for nobody has written it and no logger has read it',
+  }[from]
+  return `Room air ${mean}${swing}, ${known}.`
+}
+
+interface Counted {
+  readonly boxes: number
+  readonly finds: number
+  readonly tubs: number
+  readonly tubsPast: number
+}
+
+const small = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+]
+
+/** Small numbers as words, as one says them: `nine tubs`. */
+export function fewWords(count: number, one: string, many = `${one}s`): string {
+  return `${small[count] ?? count.toLocaleString('en-GB')} ${count === 1 ? one : many}`
+}
+
+/** What stands in a store or room: `40 boxes with 312 finds; nine tubs, two past their days`. */
+export function standsWords({ boxes, finds, tubs, tubsPast }: Counted): string {
+  const dry = `${countWords(boxes, 'box', 'boxes')} with ${countWords(finds, 'find')}`
+  if (tubs === 0) return dry
+  return `${dry}; ${fewWords(tubs, 'tub')}${tubsPast === 0 ? '' : `, ${small[tubsPast] ?? tubsPast} past ${tubsPast === 1 ? 'its' : 'their'} days`}`
+}
+
+/** What the air exchange of a box rests on. */
+export const airChangesFromWords = {
+  logger: 'learnt from its own logger',
+  rounds: 'learnt from strips read in it',
+  'like-boxes': 'as other boxes of its model do',
+  written: 'as written',
+  assumed: 'supposed: nobody has measured a box like it here',
+} as const

@@ -29,7 +29,7 @@ export function greatestChange({ atMs, rhPercent }: Series, windowMs: number): C
     if (Math.max(highs[n]! - low, high - lows[n]!) <= found) continue
     // The window of a reading begins no earlier than that of the one before it; so, from the last reading of the group to the
     // first, what lies before the group only grows, and each of it is looked at once.
-    let k = from
+    let [k, greatest, where] = [from, found, at]
     low = Infinity
     high = -Infinity
     for (let i = to - 1; i >= from; i -= 1) {
@@ -45,8 +45,10 @@ export function greatestChange({ atMs, rhPercent }: Series, windowMs: number): C
         const apart = Math.abs(rh - rhPercent[near]!)
         if (apart > change) change = apart
       }
-      if (change > found) [found, at] = [change, i]
+      // Of equal changes the first counts.
+      if (change > found && change >= greatest) [greatest, where] = [change, i]
     }
+    ;[found, at] = [greatest, where]
   }
   return found < 0 ? null : changeEnding({ atMs, rhPercent }, at, windowMs)
 }

@@ -35,5 +35,6 @@ export function timeConstantFromTwoDays(
   days: number,
 ): number {
   const left = (outsideRhPercent - secondRhPercent) / (outsideRhPercent - firstRhPercent)
-  return left > 0 && left <= 1 && days > 0 ? days / -Math.log(left) || Infinity : Number.NaN
+  if (!(left > 0 && left <= 1 && days > 0)) return Number.NaN
+  return left === 1 ? Infinity : days / -Math.log(left)
 }

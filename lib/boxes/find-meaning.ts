@@ -1,6 +1,7 @@
 import type { Plan } from '../engine/plan.ts'
 import { excursionsOf, type Excursion } from '../logger/excursions.ts'
 import type { FlatFloor } from '../logger/flat-floor.ts'
+import { nearestWithin } from '../logger/near-limit.ts'
 import { chanceOver, chanceUnder, type SensorError } from '../logger/sensor-error.ts'
 import type { Series } from '../logger/series.ts'
 import { between } from '../logger/stretches.ts'
@@ -92,22 +93,15 @@ export function findMeaning(plan: Plan, series: Series, options: FindMeaningOpti
 const rank = (answer: MeaningAnswer) => meaningAnswers.indexOf(answer)
 
 function nearMissesOf(
-  { rhPercent }: Series,
+  series: Series,
   { aboveRhPercent, belowRhPercent }: ReturnType<typeof boundsOf>,
   found: FindMeaning['excursions'],
   { error, perhapsChance, floor }: FindMeaningOptions,
 ): readonly NearMiss[] {
-  // What lies at the floor of the logger is no reading that could be near anything above it.
-  const line = Math.fround(floor?.atRhPercent ?? -Infinity)
-  let [low, high] = [Infinity, -Infinity]
-  for (const rh of rhPercent) {
-    if (rh < low) low = rh
-    if (rh > high && rh > line) high = rh
-  }
-  const hundredths = (value: number) => Math.round(value * 100) / 100
   const miss = (kind: Excursion['kind'], limit: number | null): readonly NearMiss[] => {
     if (limit === null || found.some(({ excursion }) => excursion.kind === kind)) return []
-    const read = hundredths(kind === 'above' ? high : low)
+    const read = nearestWithin(series, limit, kind, floor?.atRhPercent)
+    if (read === null) return []
     const chance = (kind === 'above' ? chanceOver : chanceUnder)(read, limit, error)
     return chance >= perhapsChance ? [{ kind, readRhPercent: read, limitRhPercent: limit, chance }] : []
   }

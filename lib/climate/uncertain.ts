@@ -40,11 +40,31 @@ function valueAt({ range, spreads }: Uncertain, deviation: number): number {
   return Math.min(100, Math.max(0, nominal + (end - nominal) * share))
 }
 
-/** Lists of drawn values, one a quantity, the same on every machine and every day. */
-function draws(quantities: readonly Uncertain[]): readonly Float64Array[] {
+/**
+ * Values of each quantity, one list a quantity, the same on every machine and every day [unit of each]. The same place in two
+ * calls strays alike, so that a thing and its better can be compared draw by draw.
+ * @param quantities [Uncertain] the most telling first; they vary independently of each other
+ * @source quasi-random sequence of Halton 1960, 1024 draws
+ * @valid up to six quantities
+ * @agrees 1 % with the ranges they were drawn from
+ */
+export function drawsOf(quantities: readonly Uncertain[]): readonly Float64Array[] {
   if (quantities.length > deviations.length)
     throw new Error(`At most ${deviations.length} quantities are drawn together`)
   return quantities.map((quantity, at) => deviations[at]!.map((deviation) => valueAt(quantity, deviation)))
+}
+
+/**
+ * What one in ten, half and nine in ten of some outcomes lie below [unit of the outcomes].
+ * @param outcomes [unit of the outcomes] one a draw; may be Infinity, never NaN
+ * @source order statistics: none is made up between two draws
+ * @valid any number of outcomes
+ * @agrees exact with the count
+ */
+export function quantilesAmong(outcomes: Float64Array): Quantiles {
+  const sorted = outcomes.toSorted()
+  const below = (share: number) => sorted[Math.ceil(share * sorted.length) - 1]!
+  return { p10: below(0.1), p50: below(0.5), p90: below(0.9) }
 }
 
 /**
@@ -59,12 +79,12 @@ export function quantilesOf(
   quantities: readonly Uncertain[],
   outcome: (values: readonly number[]) => number,
 ): Quantiles {
-  const lists = draws(quantities)
+  const lists = drawsOf(quantities)
   const values = quantities.map(() => 0)
-  const outcomes = Float64Array.from({ length: drawCount }, (_, draw) => {
-    for (let at = 0; at < lists.length; at += 1) values[at] = lists[at]![draw]!
-    return outcome(values)
-  }).sort()
-  const below = (share: number) => outcomes[Math.ceil(share * drawCount) - 1]!
-  return { p10: below(0.1), p50: below(0.5), p90: below(0.9) }
+  return quantilesAmong(
+    Float64Array.from({ length: drawCount }, (_, draw) => {
+      for (let at = 0; at < lists.length; at += 1) values[at] = lists[at]![draw]!
+      return outcome(values)
+    }),
+  )
 }

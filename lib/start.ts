@@ -13,6 +13,7 @@ import { enterFlood } from './services/enter-flood.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
 import { importFile } from './services/import-file.ts'
+import { judgeOutdoorAir } from './services/judge-outdoors.ts'
 import { keepBox } from './services/keep-box.ts'
 import { keepContacts, sitePeople } from './services/keep-contacts.ts'
 import { keepCoupon } from './services/keep-coupon.ts'
@@ -30,6 +31,7 @@ import type { World } from './services/ports.ts'
 import { findProject, latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
 import { listImports, rejectedRows } from './services/rejected-rows.ts'
 import { renewGel } from './services/renew-gel.ts'
+import { showAir } from './services/show-air.ts'
 import { showFind } from './services/show-find.ts'
 import { startPage } from './services/start-page.ts'
 import { changeWater, noteLid } from './services/tend-box.ts'
@@ -77,6 +79,7 @@ const services = {
   exportRecords,
   findProject,
   importFile,
+  judgeOutdoorAir,
   keepBox,
   keepContacts,
   keepCoupon,
@@ -99,6 +102,7 @@ const services = {
   planRecord,
   rejectedRows,
   renewGel,
+  showAir,
   showFind,
   showStoreSetting,
   sitePeople,

@@ -33,13 +33,22 @@ const each = (range: Range, change: (value: number) => number): Range => ({
   high: change(range.high),
 })
 
-const limitId = ({ metal, weighed }: Coupon, name: IndoorClass) =>
+const limitId = ({ metal, weighed }: Pick<Coupon, 'metal' | 'weighed'>, name: IndoorClass) =>
   `iso-11844-1-${metal}-${weighed}-${name.toLowerCase()}`
 
+/** Upper limit of a class [mg/(m²·a)], with the figure that says how it is known. */
+export interface IndoorLimit extends ClassLimit<IndoorClass> {
+  readonly figure: string
+}
+
 /** The limits for this metal weighed this way; empty where the knowledge has none. */
-function limitsOf(coupon: Coupon, knowledge: Figures): readonly ClassLimit<IndoorClass>[] {
-  const known = indoorClasses.filter((name) => knowledge.figures[limitId(coupon, name)] !== undefined)
-  return known.map((name) => ({ name, to: figureValue(knowledge, limitId(coupon, name)) }))
+export function indoorLimits(
+  coupon: Pick<Coupon, 'metal' | 'weighed'>,
+  knowledge: Figures,
+): readonly IndoorLimit[] {
+  const named = indoorClasses.map((name) => ({ name, figure: limitId(coupon, name) }))
+  const known = named.filter(({ figure }) => knowledge.figures[figure] !== undefined)
+  return known.map((limit) => ({ ...limit, to: figureValue(knowledge, limit.figure) }))
 }
 
 function thickness(
@@ -65,7 +74,7 @@ export function judgeCoupon(
   const found = couponRate(coupon, figureValue(knowledge, methodFigure))
   if (!found.ok) return found
   const { rate } = found.value
-  const limits = limitsOf(coupon, knowledge)
+  const limits = indoorLimits(coupon, knowledge)
   return given({
     ...found.value,
     coupon,
@@ -73,7 +82,7 @@ export function judgeCoupon(
     ...thickness(coupon, rate, knowledge),
     figures: [
       methodFigure,
-      ...(limits.length < indoorClasses.length ? [] : limits.map(({ name }) => limitId(coupon, name))),
+      ...(limits.length < indoorClasses.length ? [] : limits.map(({ figure }) => figure)),
       `density-${coupon.metal}`,
     ],
   })

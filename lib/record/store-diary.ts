@@ -54,6 +54,8 @@ export interface Coupon {
   readonly area_cm2: number
   readonly days: number
   readonly mass_change_mg: number
+  /** ± of that difference, both weighings together, where somebody wrote it down. */
+  readonly weighing_error_mg?: number
   /** Weighed as it came down (gain), or after the corrosion was taken off (loss). */
   readonly method: (typeof couponMethods)[number]
   readonly hung_on?: IsoDate
@@ -97,6 +99,7 @@ export const diaryColumns = {
   hung_on: 'date',
   days: 'number',
   mass_change_mg: 'number',
+  weighing_error_mg: 'number',
   method: 'text',
   cause: 'text',
   boxes: 'text',
@@ -118,7 +121,7 @@ export const eventColumns: Readonly<
   lid: { must: ['box', 'lid'], may: ['minutes', 'why'] },
   coupon: {
     must: ['metal', 'area_cm2', 'days', 'mass_change_mg', 'method'],
-    may: ['box', 'room', 'hung_on', 'note'],
+    may: ['box', 'room', 'hung_on', 'weighing_error_mg', 'note'],
   },
   flood: { must: ['room', 'cause'], may: ['boxes', 'note'] },
   'logger-placed': { must: ['serial'], may: ['box', 'room'] },

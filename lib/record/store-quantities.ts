@@ -4,6 +4,7 @@ const percent = { '%': 1, percent: 1, rh: 1, '%rh': 1, '% rh': 1, 'percent rh': 
 const celsius = { c: 1, '°c': 1, 'deg c': 1, celsius: 1 }
 const litres = { l: 1, litre: 1, litres: 1, liter: 1, liters: 1, ltr: 1, ml: 0.001, 'm³': 1000 }
 const kilograms = { kg: 1, g: 0.001, kilogram: 1, kilograms: 1, gram: 0.001, grams: 0.001 }
+const milligrams = { mg: 1, g: 1000, µg: 0.001 }
 const millimetres = { mm: 1, cm: 10, m: 1000 }
 const perDay = { '/d': 1, '/day': 1, 'per day': 1, 'a day': 1, '/h': 24, 'per hour': 24, 'an hour': 24 }
 
@@ -36,7 +37,8 @@ export const storeQuantities: Readonly<Record<string, Quantity>> = {
   minutes: { units: { min: 1, minute: 1, minutes: 1, h: 60, hour: 60, hours: 60 }, range: [0, 1_000_000] },
   area_cm2: { units: { 'cm²': 1, 'mm²': 0.01 }, range: [0.01, 10_000] },
   days: { units: { d: 1, day: 1, days: 1, week: 7, weeks: 7 }, range: [1, 10_000] },
-  mass_change_mg: { units: { mg: 1, g: 1000, µg: 0.001 }, range: [-100_000, 100_000] },
+  mass_change_mg: { units: milligrams, range: [-100_000, 100_000] },
+  weighing_error_mg: { units: milligrams, range: [0, 1000] },
 }
 
 /** Columns of which the first may not lie above, or after, the second. */

@@ -27,13 +27,14 @@ export async function keepCoupon(
   { projectId, box, room, on, atMs = null, note, ...strip }: CouponTaken,
   by: Actor,
 ): Answer<{ readonly entered: boolean }> {
-  const { metal, method, area_cm2, days, mass_change_mg } = strip
+  const { metal, method, area_cm2, days, mass_change_mg, weighing_error_mg } = strip
   const wrong =
     wrongDay(world, on) ??
     wrongNumber([
       ['area_cm2', area_cm2, 0.01, 10_000],
       ['days', days, 1, 10_000],
       ['mass_change_mg', mass_change_mg, -100_000, 100_000],
+      ['weighing_error_mg', weighing_error_mg, 0, 1000],
     ])
   if (wrong) return wrong
   if (!couponMetals.includes(metal)) return notAccepted('metal', 'unknown')

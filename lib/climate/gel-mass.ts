@@ -40,7 +40,7 @@ export function gelKgForSpan(
  * @param startDay [d] the day of the beginning, counted as the season counts
  * @param limitRhPercent [%] the highest its contents bear
  * @param days [d] how long it is to hold
- * @source time to the limit in a seasonal room, halved in on for the mass of gel
+ * @source time to the limit in a seasonal room, solved for the mass of gel by false position
  * @valid as timeConstantDays; limits below about 30 %
  * @agrees 0.1 % with the numerical solution
  */
@@ -53,22 +53,43 @@ export function seasonalGelKgForSpan(
   days: number,
 ): number | null {
   if (startRhPercent >= limitRhPercent) return null
-  const holds = (gelKg: number): boolean => {
+  /** How much longer than asked so much gel lasts [d]. */
+  const spare = (gelKg: number): number => {
     const tau = timeConstantDays({ ...box, gelKg })
-    return (seasonalDaysToLimit(tau, season, startRhPercent, startDay, limitRhPercent) ?? Infinity) >= days
+    return (seasonalDaysToLimit(tau, season, startRhPercent, startDay, limitRhPercent) ?? Infinity) - days
   }
-  if (holds(0)) return 0
-  let [toLittle, enough] = [0, box.volumeL / 1000]
-  while (!holds(enough)) {
+  if (spare(0) >= 0) return 0
+  const { meanRhPercent, swingRhPercent } = season
+  const dampest = Math.min(100, meanRhPercent + Math.abs(swingRhPercent))
+  let enough = gelKgForSpan(box, dampest, startRhPercent, limitRhPercent, days) ?? mostKg
+  while (spare(enough) < 0) {
     if (enough > mostKg) return null
-    ;[toLittle, enough] = [enough, enough * 4]
+    enough = Math.max(1e-3, enough * 4)
   }
-  while (enough - toLittle > 1e-7 * enough) {
-    const middle = (toLittle + enough) / 2
-    if (holds(middle)) enough = middle
-    else toLittle = middle
+  return rootBetween(spare, 0, enough)
+}
+
+/** A tenth of a second. */
+const closeDays = 1e-6
+
+/** Where a rising function comes up to zero: false position, an end that stays put counted half (Illinois), then halving. */
+function rootBetween(f: (x: number) => number, low: number, high: number): number {
+  let [atLow, atHigh, moved] = [f(low), f(high), 'neither']
+  for (let turn = 0; high - low > 1e-7 * high; turn += 1) {
+    const chord = high - (atHigh * (high - low)) / (atHigh - atLow)
+    // A chord to "never" says nothing, and where days leap from one season to the next it creeps.
+    const x = chord > low && chord < high && turn < 12 ? chord : (low + high) / 2
+    const at = f(x)
+    if (Math.abs(at) < closeDays) return x
+    if (at > 0) {
+      if (moved === 'high') atLow /= 2
+      ;[high, atHigh, moved] = [x, at, 'high']
+    } else {
+      if (moved === 'low') atHigh /= 2
+      ;[low, atLow, moved] = [x, at, 'low']
+    }
   }
-  return enough
+  return high
 }
 
 /**

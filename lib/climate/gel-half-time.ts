@@ -29,7 +29,7 @@ export function halfTimeDays(
  * @param airChangesPerDay [1/d] air replaced through gaps
  * @source Thomson 1977: 4·M·B/N
  * @valid about 20 °C, gel in plenty: the air of the case is left out
- * @agrees 0.7 % with halfTimeDays at 20 °C and 20 kg/m³; 10 % too long at 22 °C
+ * @agrees 0.7 % with halfTimeDays at 20 °C and 20 kg/m³; 12 % too long at 22 °C
  */
 export function halfTimeByRuleDays(
   reservoirGPerKgPercent: number,

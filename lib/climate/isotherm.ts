@@ -32,7 +32,8 @@ export function rhOfContentPercent(isotherm: Isotherm, contentGPerKg: number, te
   if (span === null) return Number.NaN
   let { from, to } = drawnIn(span)
   const holds = (rh: number) => isotherm.contentGPerKg(rh, temperatureC)
-  if (!(contentGPerKg >= holds(from) * (1 - 1e-9) && contentGPerKg <= holds(to) * (1 + 1e-9))) return Number.NaN
+  if (!(contentGPerKg >= holds(from) * (1 - 1e-9) && contentGPerKg <= holds(to) * (1 + 1e-9)))
+    return Number.NaN
   for (let halvings = 0; halvings < 60; halvings += 1) {
     const middle = (from + to) / 2
     if (holds(middle) < contentGPerKg) from = middle

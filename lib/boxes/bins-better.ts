@@ -19,7 +19,8 @@ export interface Search {
 export function packBetter(problem: BinProblem, packing: Packing, search: Search): Packing {
   const course = courseOf(search)
   let best = keepBetter(problem, packing, bringInLeft(problem, packing, course))
-  best = keepBetter(problem, best, fewerBins(problem, best, course))
+  const forUpkeep = worthOf(problem, best).at(-1)! > 0 ? Math.floor(course.left() / 2) : 0
+  best = keepBetter(problem, best, fewerBins(problem, best, course, forUpkeep))
   return keepBetter(problem, best, smallerKinds(problem, lessUpkeep(problem, best, course)))
 }
 
@@ -68,13 +69,13 @@ function bringInLeft(problem: BinProblem, packing: Packing, course: Course): Pac
   return best
 }
 
-/** Empties one bin after the other, as long as what was in it finds room in the rest. */
-function fewerBins(problem: BinProblem, packing: Packing, course: Course): Packing {
+/** Empties one bin after the other, as long as what was in it finds room in the rest; `spare` steps are left over. */
+function fewerBins(problem: BinProblem, packing: Packing, course: Course, spare: number): Packing {
   let best = packing
   const placed = packing.bins.flatMap(({ items }) => items)
   const fewest = fewestBins(problem, placed)
   let failures = 0
-  while (binsUsed(problem, best) > fewest && course.left() > 0) {
+  while (binsUsed(problem, best) > fewest && course.left() > spare) {
     const loading = loadingOf(problem, best)
     const victim = victimOf(loading.loads, problem, failures, course.draw)
     if (victim === null) break
@@ -83,7 +84,7 @@ function fewerBins(problem: BinProblem, packing: Packing, course: Course): Packi
     closeLoad(loading, victim)
     const pool = poolOf(loading, loading.loads, items, course.draw)
     let budget = patience * (1 + failures) * (1 + Math.ceil(items.length / 4))
-    while (pool.items.length > 0 && budget > 0 && course.step()) {
+    while (pool.items.length > 0 && budget > 0 && course.left() > spare && course.step()) {
       budget -= 1
       stepOf(pool)
     }

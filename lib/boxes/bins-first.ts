@@ -63,7 +63,7 @@ const byRank =
 export function packAtOnce(problem: BinProblem): Packing {
   const limited = problem.kinds.some(({ count }) => Number.isFinite(count))
   const orders = [byBand, bySize, byScarcerSize, ...(limited ? [byRank(byBand), byRank(bySize)] : [])]
-  const packings = orders.map((order) => bestFit(problem, order))
+  const packings = [...orders.map((order) => bestFit(problem, order)), firstFitDecreasing(problem)]
   return packings.reduce((best, one) => (better(worthOf(problem, one), worthOf(problem, best)) ? one : best))
 }
 

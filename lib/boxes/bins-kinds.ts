@@ -25,7 +25,7 @@ export function rehouse({ problem, free }: Loading, load: Load): void {
   load.kind = best
 }
 
-function holds({ kinds, items }: BinProblem, load: Load, kind: number): boolean {
+export function holds({ kinds, items }: BinProblem, load: Load, kind: number): boolean {
   const { first, second } = kinds[kind]!
   return (
     first >= load.first &&

@@ -130,7 +130,7 @@ export function ends(
   let low = -Infinity
   let high = Infinity
   sorts.forEach((sort, at) => {
-    if (counts[at]! === 0 && at !== also) return
+    if ((counts[at] ?? 0) === 0 && at !== also) return
     if (sort.low > low) low = sort.low
     if (sort.high < high) high = sort.high
   })

@@ -50,7 +50,7 @@ export function proposalOf(task: PackTask, packing: Packing): PackProposal {
   const { residents, problem, store } = task
   const named = boxesOf(problem, packing)
   const boxes = named.map(({ bin, box, number }) => proposedBox(problem, bin, box, number))
-  const usable = [...problem.kinds.flat()]
+  const usable = problem.kinds.flat()
   const placed = packing.bins.flatMap(({ items }) => items)
   const untouched = new Set(residents.stays.map(({ box }) => box)).size
   const left = packing.left.filter((item) => item < problem.finds.length)

@@ -17,6 +17,7 @@ import { judgeOutdoorAir } from './services/judge-outdoors.ts'
 import { keepBox } from './services/keep-box.ts'
 import { keepContacts, sitePeople } from './services/keep-contacts.ts'
 import { keepCoupon } from './services/keep-coupon.ts'
+import { keepLog } from './services/keep-log.ts'
 import { keepLogger, placeLogger } from './services/keep-logger.ts'
 import { keepPlaces } from './services/keep-places.ts'
 import { keepRound } from './services/keep-round.ts'
@@ -25,14 +26,19 @@ import { bandsNeeded, listFinds } from './services/list-finds.ts'
 import { listPlaces } from './services/list-places.ts'
 import { listSalvage } from './services/list-salvage.ts'
 import { loadDemo } from './services/load-demo.ts'
+import { logView } from './services/log-view.ts'
 import { moveFind } from './services/move-find.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
 import type { World } from './services/ports.ts'
 import { findProject, latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
+import { readLogFile } from './services/read-log-file.ts'
 import { listImports, rejectedRows } from './services/rejected-rows.ts'
 import { renewGel } from './services/renew-gel.ts'
 import { showAir } from './services/show-air.ts'
+import { showBox } from './services/show-box.ts'
 import { showFind } from './services/show-find.ts'
+import { showLogger } from './services/show-logger.ts'
+import { showStore } from './services/show-store.ts'
 import { startPage } from './services/start-page.ts'
 import { changeWater, noteLid } from './services/tend-box.ts'
 
@@ -83,6 +89,7 @@ const services = {
   keepBox,
   keepContacts,
   keepCoupon,
+  keepLog,
   keepLogger,
   keepPlaces,
   keepRound,
@@ -95,15 +102,20 @@ const services = {
   listProjects,
   listSalvage,
   loadDemo,
+  logView,
   moveFind,
   noteLid,
   placeLogger,
   planFinds,
   planRecord,
+  readLogFile,
   rejectedRows,
   renewGel,
   showAir,
+  showBox,
   showFind,
+  showLogger,
+  showStore,
   showStoreSetting,
   sitePeople,
   startPage,

@@ -30,7 +30,13 @@ export function roomReads(db: Kysely<Tables>): Reads['rooms'] {
 }
 
 export function boxReads(db: Kysely<Tables>): Reads['boxes'] {
-  return { ofProject: async (id) => (await ofProject(db, 'box', id)).map((row): Box => place<BoxGiven>(row)) }
+  return {
+    ofProject: async (id) => (await ofProject(db, 'box', id)).map((row): Box => place<BoxGiven>(row)),
+    async byId(id) {
+      const row = await db.selectFrom('box').selectAll().where('id', '=', id).executeTakeFirst()
+      return row ? place<BoxGiven>(row) : null
+    },
+  }
 }
 
 /** A place is known by its name in the project: new ones are added, known ones changed where their version still holds. */

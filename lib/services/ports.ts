@@ -99,7 +99,10 @@ export interface Reads {
     ) => Promise<readonly UnreadableRow[]>
   }
   readonly rooms: { readonly ofProject: (projectId: string) => Promise<readonly Room[]> }
-  readonly boxes: { readonly ofProject: (projectId: string) => Promise<readonly Box[]> }
+  readonly boxes: {
+    readonly ofProject: (projectId: string) => Promise<readonly Box[]>
+    readonly byId: (id: string) => Promise<Box | null>
+  }
   readonly loggers: {
     /** In the order of their serials. */
     readonly ofProject: (projectId: string) => Promise<readonly Logger[]>

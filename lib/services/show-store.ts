@@ -1,12 +1,21 @@
 import type { IsoDate } from '../base/calendar.ts'
+import { given } from '../base/outcome.ts'
+import type { Answer } from '../base/trouble.ts'
 import type { Surroundings } from '../boxes/box.ts'
-import type { Band } from '../engine/plan.ts'
+import type { LogNext } from '../boxes/log-next.ts'
+import type { Band, Caution } from '../engine/plan.ts'
 import type { Misfit } from '../papers/store.ts'
+import { standOn } from '../record/logger-register.ts'
 import type { BoxOutlook, NoOutlook } from './box-outlook.ts'
 import type { Project } from './kept.ts'
 import type { Logger } from './loggers.ts'
 import type { Box, Room } from './places.ts'
+import type { World } from './ports.ts'
+import { refresh } from './refresh.ts'
 import type { Standing } from './standing.ts'
+import { storeData, type StoreData } from './store-data.ts'
+import { reckonStore } from './store-reckoned.ts'
+import { roomsShown } from './store-rooms.ts'
 import type { StoreSettingGiven } from './store-setting.ts'
 
 export interface StoreShown {
@@ -21,6 +30,8 @@ export interface StoreShown {
   readonly unlisted: readonly { readonly box: string; readonly finds: number; readonly rounds: number }[]
   /** Boxes in which a logger would tell most, the first first. */
   readonly logNext: readonly string[]
+  /** The same with why. */
+  readonly logTells: readonly LogNext[]
 }
 
 export interface RoomShown {
@@ -43,6 +54,8 @@ export interface BoxLine {
   /** What it is meant to hold: its own target, else its room's climate. */
   readonly held: Band | null
   readonly misfits: readonly { readonly find: Standing; readonly misfit: Misfit }[]
+  /** Stops that words of its note or of a round call for. */
+  readonly stops: readonly Caution[]
   /** Finds taken out of it and not brought back. */
   readonly out: number
   readonly newest: Newest | null
@@ -83,4 +96,60 @@ export interface LoggerLine {
   readonly calibrationOverdue: boolean
   readonly lastReadingMs: number | null
   readonly readings: number
+}
+
+/** Finds and rounds of boxes that stand in no list: kept, and waiting for the box or for its right name. */
+function unlistedOf({ boxes, standings, diary }: StoreData): StoreShown['unlisted'] {
+  const listed = new Set(boxes.map(({ given: box }) => box.box))
+  const named = new Set([...standings.keys(), ...diary.keys()])
+  return [...named]
+    .filter((box) => box !== '' && !listed.has(box))
+    .toSorted()
+    .map((box) => ({
+      box,
+      finds: standings.get(box)?.length ?? 0,
+      rounds: (diary.get(box) ?? []).filter(({ kind }) => kind === 'round').length,
+    }))
+}
+
+export function loggerLine({ days, today }: StoreData, logger: Logger): LoggerLine {
+  const { stood, calibration_due } = logger.given
+  const stand = standOn(stood, today)
+  const read = days.get(logger.id)?.days ?? []
+  return {
+    logger,
+    box: stand?.box ?? null,
+    room: stand?.room ?? null,
+    calibrationOverdue: calibration_due !== undefined && calibration_due < today,
+    lastReadingMs: read.at(-1)?.lastMs ?? null,
+    readings: read.reduce((sum, { readings }) => sum + readings, 0),
+  }
+}
+
+/** The store: rooms, shelves, boxes, with what each must hold, what it holds, and when its gel falls due. */
+export async function showStore(world: World, projectId: string): Answer<StoreShown> {
+  const fresh = await refresh(world, projectId)
+  if (!fresh.ok) return fresh
+  return world.store.read(async (reads) => {
+    const read = await storeData(world, reads, projectId)
+    if (!read.ok) return read
+    const data = read.value
+    const { lines, surroundings, logTells } = await reckonStore(world, data)
+    const listed = new Set(data.boxes.map(({ given: box }) => box.box))
+    const elsewhere = [...data.standings].reduce(
+      (sum, [box, finds]) => sum + (listed.has(box) ? 0 : finds.length),
+      0,
+    )
+    return given({
+      project: data.project,
+      today: data.today,
+      setting: data.setting,
+      rooms: roomsShown(data, lines, surroundings),
+      loggers: data.loggers.map((logger) => loggerLine(data, logger)),
+      elsewhere,
+      unlisted: unlistedOf(data),
+      logNext: logTells.map(({ box }) => box),
+      logTells,
+    })
+  })
 }

@@ -1,0 +1,82 @@
+import type { IsoDate } from '../base/calendar.ts'
+import type { Range } from '../base/range.ts'
+import type { ClosedBox } from '../boxes/box.ts'
+import { figureValue, type Figures } from '../boxes/figure-value.ts'
+import type { BoxGiven, RoomGiven } from '../record/places.ts'
+import type { NoOutlook } from './box-outlook.ts'
+import { dayNumber } from './box-sightings.ts'
+import type { DiaryEntry } from './diary.ts'
+
+interface Known {
+  readonly box: BoxGiven
+  readonly room: RoomGiven | undefined
+  readonly entries: readonly DiaryEntry[]
+  readonly limitRhPercent: number | null
+}
+
+/** Inside of a box [l] as written, else from its measures. */
+function volumeL({ volume_l, length_mm, width_mm, height_mm }: BoxGiven): number | null {
+  if (volume_l !== undefined) return volume_l
+  if (length_mm === undefined || width_mm === undefined || height_mm === undefined) return null
+  return (length_mm * width_mm * height_mm) / 1_000_000
+}
+
+/** The day its gel was last renewed, by its row or by the diary. */
+export function gelSince({ gel_conditioned_on }: BoxGiven, entries: readonly DiaryEntry[]): IsoDate | null {
+  const changed = entries.findLast(({ kind }) => kind === 'gel-change')?.on ?? null
+  if (gel_conditioned_on === undefined) return changed
+  return changed !== null && changed > gel_conditioned_on ? changed : gel_conditioned_on
+}
+
+function startRhPercent({ gel_rh_percent }: BoxGiven, knowledge: Figures): Range {
+  if (gel_rh_percent === undefined) {
+    const nominal = figureValue(knowledge, 'gel-start-rh-unwritten')
+    return { low: 0, nominal, high: figureValue(knowledge, 'gel-start-rh-unwritten-high') }
+  }
+  const spread = figureValue(knowledge, 'gel-start-rh-spread')
+  return {
+    low: Math.max(0, gel_rh_percent - spread),
+    nominal: gel_rh_percent,
+    high: Math.min(100, gel_rh_percent + spread),
+  }
+}
+
+function airChangesPerDay({ air_changes_per_day: written }: BoxGiven, knowledge: Figures): Range | null {
+  if (written === undefined || written <= 0) return null
+  const factor = figureValue(knowledge, 'air-exchange-written-spread')
+  return { low: written / factor, nominal: written, high: written * factor }
+}
+
+/** The box as the leak model sees it, or what is missing for that. */
+export function closedBox(
+  { box, room, entries, limitRhPercent }: Known,
+  knowledge: Figures,
+): ClosedBox | NoOutlook {
+  if (box.kind === 'tub') return 'tub'
+  if (!((box.gel_kg ?? 0) > 0)) return 'no-gel'
+  const volume = volumeL(box)
+  if (volume === null) return 'no-volume'
+  const since = gelSince(box, entries)
+  if (since === null) return 'no-start'
+  const written = [room?.t_low, room?.t_high].filter((value) => value !== undefined)
+  return {
+    name: box.box,
+    model: box.model ?? null,
+    room: box.room ?? null,
+    volumeL: volume,
+    gelKg: box.gel_kg!,
+    reservoirGPerKgPercent: {
+      low: figureValue(knowledge, 'gel-reservoir-low'),
+      nominal: figureValue(knowledge, 'gel-reservoir'),
+      high: figureValue(knowledge, 'gel-reservoir-high'),
+    },
+    airChangesPerDay: airChangesPerDay(box, knowledge),
+    temperatureC:
+      written.length === 0
+        ? figureValue(knowledge, 'store-temperature-unwritten')
+        : written.reduce((sum, value) => sum + value, 0) / written.length,
+    startedOn: dayNumber(since),
+    startRhPercent: startRhPercent(box, knowledge),
+    limitRhPercent,
+  }
+}

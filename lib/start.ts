@@ -26,6 +26,8 @@ import { bandsNeeded, listFinds } from './services/list-finds.ts'
 import { listPlaces } from './services/list-places.ts'
 import { listSalvage } from './services/list-salvage.ts'
 import { loadDemo } from './services/load-demo.ts'
+import { listLoggers } from './services/list-loggers.ts'
+import { logSpread } from './services/log-spread.ts'
 import { logView } from './services/log-view.ts'
 import { moveFind } from './services/move-find.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
@@ -102,6 +104,8 @@ const services = {
   listProjects,
   listSalvage,
   loadDemo,
+  listLoggers,
+  logSpread,
   logView,
   moveFind,
   noteLid,

@@ -3,6 +3,10 @@ import { given, refused } from '../base/outcome.ts'
 import { missing, type Answer } from '../base/trouble.ts'
 import { dayAt } from '../base/zone.ts'
 import { bucketsOf, type Bucket } from '../logger/buckets.ts'
+import { excursionsOf } from '../logger/excursions.ts'
+import type { SensorError } from '../logger/sensor-error.ts'
+import type { Series } from '../logger/series.ts'
+import { between } from '../logger/stretches.ts'
 import { loggerSeries } from './logger-series.ts'
 import type { ChannelExtent, Reads, World } from './ports.ts'
 import { sketchOfText } from './reading-days.ts'
@@ -15,6 +19,8 @@ export interface LogView {
   readonly firstMs: number | null
   readonly lastMs: number | null
   readonly buckets: readonly Bucket[]
+  /** Times above the level asked about, each cut to the view. */
+  readonly above: readonly { readonly fromMs: number; readonly toMs: number }[]
 }
 
 export interface ViewAsked {
@@ -24,6 +30,8 @@ export interface ViewAsked {
   /** Left out: from the first reading, to the last. */
   readonly fromMs?: number
   readonly toMs?: number
+  /** Times above this [%] are told too. */
+  readonly aboveRhPercent?: number
   /** Stretches at most; 1,200 where left out. */
   readonly most?: number
 }
@@ -42,10 +50,21 @@ async function endOf(
   return kept === undefined ? null : (sketchOfText(kept.sketch)[end]?.atMs ?? null)
 }
 
+/** The chance that they were real is not asked for here, so no error of the sensor is needed. */
+const noError: SensorError = { rhPercent: 0, shape: 'normal', coverageFactor: 2 }
+
+function timesAbove(series: Series, level: number, view: { readonly fromMs: number; readonly toMs: number }) {
+  const part = between(series, view.fromMs, view.toMs)
+  return excursionsOf(part, { aboveRhPercent: level, error: noError }).map(({ fromMs, toMs }) => ({
+    fromMs: Math.max(fromMs, view.fromMs),
+    toMs: Math.min(toMs, view.toMs),
+  }))
+}
+
 /** Readings between two moments in at most 1,200 stretches, each with its lowest and highest. Only the days seen are unpacked. */
 export function logView(
   { store }: World,
-  { loggerId, channel, fromMs, toMs, most = mostBuckets }: ViewAsked,
+  { loggerId, channel, fromMs, toMs, aboveRhPercent, most = mostBuckets }: ViewAsked,
 ): Answer<LogView> {
   return store.read<LogView>(async (reads) => {
     const logger = await reads.loggers.byId(loggerId)
@@ -56,7 +75,14 @@ export function logView(
         ? extents.toSorted((a, b) => b.days - a.days)[0]
         : extents.find((one) => one.channel === channel)
     if (!extent)
-      return given({ fromMs: fromMs ?? 0, toMs: toMs ?? 0, firstMs: null, lastMs: null, buckets: [] })
+      return given({
+        fromMs: fromMs ?? 0,
+        toMs: toMs ?? 0,
+        firstMs: null,
+        lastMs: null,
+        buckets: [],
+        above: [],
+      })
     const first = (await endOf(reads, extent, 'first')) ?? Date.parse(extent.firstDay)
     const last = (await endOf(reads, extent, 'last')) ?? Date.parse(extent.lastDay) + dayMs
     const [from, to] = [Math.max(fromMs ?? first, first), Math.min(toMs ?? last, last)]
@@ -70,6 +96,7 @@ export function logView(
       firstMs: first,
       lastMs: last,
       buckets: bucketsOf(series, view.fromMs, view.toMs, wanted),
+      above: aboveRhPercent === undefined ? [] : timesAbove(series, aboveRhPercent, view),
     })
   })
 }

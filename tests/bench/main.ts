@@ -1,10 +1,11 @@
 import { parseArgs } from 'node:util'
 import { keystrokeFigures, type Spread } from './keystrokes.ts'
+import { loggerFigures } from './logger.ts'
 import { planFigures } from './plans.ts'
 import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
-/** `npm run bench [-- rules|plans|rows|keystrokes …]`: prints our figures beside their peers of the same run, as ratios. */
+/** `npm run bench [-- rules|plans|rows|keystrokes|logger …]`: prints our figures beside their peers of the same run, as ratios. */
 const benches: Readonly<Record<string, () => Promise<void>>> = {
   rules: async () => {
     console.log('rule matching (records a second, ratio to hand-written code)')
@@ -32,6 +33,36 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
       `${rows.toLocaleString('en')} rows of one CSV, ${plans.toLocaleString('en')} plans printed by the command`,
     )
     console.log(`  ${seconds.toFixed(0)} s, at most ${peakMegabytes.toFixed(0)} MB`)
+  },
+  logger: async () => {
+    const { readings, bytes, rounds, byteLoop, ours, duckdb, answers, disagree, year } = await loggerFigures()
+    const whole = (number: number) => Math.round(number).toLocaleString('en')
+    const times = (seconds: number) => `${(seconds / byteLoop.seconds).toFixed(2)}× the byte loop`
+    console.log(
+      `${whole(readings)} readings of a logger, ${whole(bytes)} bytes; medians of ${rounds} rounds in turn`,
+    )
+    console.log(
+      `  each byte looked at once       ${byteLoop.seconds.toFixed(2)} s, at most ${whole(byteLoop.peakMegabytes)} MB`,
+    )
+    console.log(
+      `  ours, read and all answers     ${ours.seconds.toFixed(2)} s, ${times(ours.seconds)}, at most ${whole(ours.peakMegabytes)} MB`,
+    )
+    console.log(`    of that reading              ${ours.readSeconds.toFixed(2)} s`)
+    console.log(
+      `  DuckDB on two threads          ${duckdb.seconds.toFixed(2)} s, ${(duckdb.seconds / ours.seconds).toFixed(1)}× ours, at most ${whole(duckdb.peakMegabytes)} MB`,
+    )
+    console.log(
+      `  other limits on what is loaded ${ours.newLimitsSeconds.toFixed(2)} s, ${times(ours.newLimitsSeconds)}`,
+    )
+    console.log(
+      `  all that the tool tells        ${ours.everythingSeconds.toFixed(2)} s more, ${times(ours.readSeconds + ours.everythingSeconds)} with reading`,
+    )
+    console.log(
+      `  ${disagree.length === 0 ? 'both answer alike' : `they disagree: ${disagree.join('; ')}`}: in band ${answers.shareInBand.toFixed(8)}, ${answers.longExcursions} long excursions, highest day ${answers.highestDayRhPercent.toFixed(6)} %, ${answers.percentiles.join(' and ')} %, ${answers.months.length} months`,
+    )
+    console.log(
+      `a year of ${whole(year.readings)} readings: read in ${(year.readSeconds * 1000).toFixed(0)} ms, packed into days in ${(year.packSeconds * 1000).toFixed(0)} ms (${year.packedMegabytes.toFixed(1)} MB), drawn from them in ${(year.bucketSeconds * 1000).toFixed(0)} ms, a day added in ${year.dayAddedMilliseconds.toFixed(1)} ms; at most ${whole(year.peakMegabytes)} MB`,
+    )
   },
   keystrokes: async () => {
     const figures = await keystrokeFigures()

@@ -1,0 +1,71 @@
+import fs from 'node:fs'
+import { againstBand } from '../../lib/logger/beyond.ts'
+import { excursionsIn } from '../../lib/logger/excursions.ts'
+import { monthsOf } from '../../lib/logger/months.ts'
+import { percentile } from '../../lib/logger/percentiles.ts'
+import { countedOf, profileOf } from '../../lib/logger/profile.ts'
+import { noAnswers } from '../../lib/logger/read/log-answers.ts'
+import { readLogFile } from '../../lib/logger/read/read-log.ts'
+import { rollingMeans } from '../../lib/logger/rolling.ts'
+import type { Series } from '../../lib/logger/series.ts'
+import { statisticsOf } from '../../lib/logger/statistics.ts'
+import { stretchesOf, withHumidity } from '../../lib/logger/stretches.ts'
+import { asked, peakMegabytes, type Answers } from './logger-answers.ts'
+
+/** Runs by itself: `logger-ours.ts FILE`. The file as the command reads it, then the same answers as the peers give. */
+const error = { rhPercent: 3, shape: 'normal', coverageFactor: 2 } as const
+
+function answersOf(series: Series): Answers {
+  const read = withHumidity(series)
+  const stretches = stretchesOf(read, asked.longestStepMs)
+  const profile = profileOf(read, stretches, 0)
+  const { readMs, inMs } = againstBand(read, stretches, profile, { band: asked.band, error })
+  const excursions = excursionsIn(read, stretches, { aboveRhPercent: asked.excursionRhPercent, error })
+  const day = rollingMeans(read, stretches, asked.windowMs, 0)
+  const counted = countedOf(profile)
+  const three = (values: { readonly mean: number; readonly min: number; readonly max: number } | null) =>
+    values!
+  return {
+    readings: profile.readings,
+    shareInBand: inMs / readMs,
+    longExcursions: excursions.filter(({ fromMs, toMs }) => toMs - fromMs > asked.excursionHours * 3_600_000)
+      .length,
+    highestDayRhPercent: day!.highest.rhPercent,
+    percentiles: asked.percentiles.map((percent) => percentile(counted, percent, 'linear')),
+    months: monthsOf(read).months.map(({ month, rhPercent, temperatureC }) => ({
+      month,
+      readings: rhPercent!.readings,
+      rhPercent: three(rhPercent),
+      temperatureC: three(temperatureC),
+    })),
+  }
+}
+
+const file = process.argv[2]!
+const start = performance.now()
+const pieces = fs.createReadStream(file, { highWaterMark: 1 << 20 })
+const { channels } = await readLogFile(pieces, noAnswers, fs.statSync(file).size)
+const readSeconds = (performance.now() - start) / 1000
+const { series } = channels[0]!
+const answers = answersOf(series)
+const seconds = (performance.now() - start) / 1000
+const peak = peakMegabytes()
+
+const timed = (work: () => unknown) => {
+  const began = performance.now()
+  work()
+  return (performance.now() - began) / 1000
+}
+// Another band and another limit on what is loaded, from the readings on and with nothing kept from before.
+const newLimitsSeconds = timed(() => {
+  const stretches = stretchesOf(series, asked.longestStepMs)
+  const against = { band: { minRhPercent: 40, maxRhPercent: 50 }, error }
+  againstBand(series, stretches, profileOf(series, stretches, 0), against)
+  excursionsIn(series, stretches, { aboveRhPercent: 58, error })
+})
+const everythingSeconds = timed(() =>
+  statisticsOf(series, { band: asked.band, error, leastCoveragePercent: 75 }),
+)
+console.log(
+  JSON.stringify({ seconds, peakMegabytes: peak, readSeconds, newLimitsSeconds, everythingSeconds, answers }),
+)

@@ -100,11 +100,12 @@ function byCapacity(problem: BinProblem, items: readonly BinItem[], size: Size):
 }
 
 const slack = 1e-9
+const fewToABin = [1, 2, 3, 4, 5, 6, 7, 8] as const
 
 /**
  * Bins of size 1 for items of these parts: for a threshold the items above 1 − threshold lie alone, those above a half
- * share only with smaller ones, and what is smaller than the threshold is left out.
- * Martello and Toth's second bound, over every threshold that matters.
+ * share only with smaller ones, and what is smaller than the threshold is left out: Martello and Toth's second bound, over
+ * every threshold that matters. Of items above a third of a bin it takes two, of those above a quarter three, and so on.
  */
 function fewestOfParts(parts: readonly number[]): number {
   const falling = parts.toSorted((a, b) => b - a)
@@ -112,7 +113,8 @@ function fewestOfParts(parts: readonly number[]): number {
   for (const one of falling) sums.push(sums.at(-1)! + one)
   const above = (line: number) => firstBelow(falling, line)
   const large = above(0.5 + slack)
-  let best = Math.max(large, Math.ceil(sums.at(-1)! - slack))
+  const counted = fewToABin.map((few) => Math.ceil(above(1 / (few + 1) + slack) / few))
+  let best = Math.max(...counted, Math.ceil(sums.at(-1)! - slack))
   let before = Infinity
   for (const threshold of falling.slice(large)) {
     if (threshold === before || threshold > 0.5) continue

@@ -147,7 +147,14 @@ describe('the bound', () => {
     ['what fills bins to the brim', 10, [6, 4, 5, 5], 2, 2],
     ['more than half a bin each, though by their sum two would do', 10, [6, 6, 6], 3, 3],
     ['big ones beside which middling ones have no room', 10, [7, 7, 4, 4], 3, 3],
-    ['thirds and a little: there it is one short', 100, [35, 35, 35, 35, 35], 3, 2],
+    ['thirds and a little, two a bin', 100, [35, 35, 35, 35, 35], 3, 3],
+    [
+      'a sum that fills bins to the brim though no choice does: there it is one short',
+      100,
+      [65, 60, 30, 25, 20],
+      3,
+      2,
+    ],
   ])('knows of %s', (_, capacity, sizes, bins, lowerBound) => {
     expect(packPlain(capacity, sizes, search)).toMatchObject({ bins, lowerBound })
   })

@@ -39,7 +39,7 @@ interface Props {
   readonly first: ChartView
   readonly whole: Span
   readonly ground: ChartGround
-  /** Where another view is fetched. */
+  /** Where another view is fetched; from and to are added. */
   readonly address: string
 }
 

@@ -22,7 +22,7 @@ export function useLoggerView(first: ChartView, whole: Span, address: string) {
       latest.current = here
       setState('fetching')
       try {
-        const answer = await fetch(`${address}?from=${fromMs}&to=${toMs}`, { signal: here.signal })
+        const answer = await fetch(`${address}&from=${fromMs}&to=${toMs}`, { signal: here.signal })
         const { view: found, says = unreached } = (await answer.json()) as ViewAnswer
         if (latest.current !== here) return
         if (found !== undefined) setView(found)

@@ -3,17 +3,25 @@ import type { Band } from '../../lib/engine/plan.ts'
 import { narrows, type Ruler } from '../../lib/papers/ruler.ts'
 import { bandMark, bandWords, numberWords } from '../../lib/wording/band.ts'
 import { barWords, gapWords, rulerWords } from '../../lib/wording/ruler.ts'
+import { capital } from '../../lib/wording/capital.ts'
+import { DistributionRow, type Distribution } from './distribution.tsx'
 import { Axis, Hatch, HoldingShape, GapShape, RulerBarShape, percent } from './ruler-parts.tsx'
 import { RulerTable } from './ruler-table.tsx'
 import style from './ruler.module.css'
 
+interface Props {
+  readonly ruler: Ruler
+  /** What a logger read, on the same axis. */
+  readonly distribution?: Distribution
+}
+
 /** Full size: every part with its name and band, what they share, where they fall apart, where it is kept now. */
-export function HumidityRuler({ ruler }: { readonly ruler: Ruler }) {
+export function HumidityRuler({ ruler, distribution }: Props) {
   const id = useId()
   const shared = ruler.shared !== null && narrows(ruler.shared) ? ruler.shared : null
   return (
     <figure className={style.figure}>
-      <div className={style.full} role="img" aria-label={rulerWords(ruler)}>
+      <div className={style.full} role="img" aria-label={said(ruler, distribution)}>
         <svg className={style.patterns} aria-hidden="true">
           <Hatch id={id} />
         </svg>
@@ -37,6 +45,7 @@ export function HumidityRuler({ ruler }: { readonly ruler: Ruler }) {
               <HoldingShape band={ruler.holding} />
             </Row>
           )}
+          {distribution !== undefined && <DistributionRow distribution={distribution} />}
           {shared !== null && <Shared band={shared} parts={ruler.bars.length} />}
           {ruler.now !== null && (
             <div className={style.nowLine} style={{ left: percent(ruler.now) }} data-part="now" />
@@ -47,10 +56,15 @@ export function HumidityRuler({ ruler }: { readonly ruler: Ruler }) {
           <p className={style.nowWords} style={beside(ruler.now)}>{`now ${numberWords(ruler.now)} %`}</p>
         )}
       </div>
-      <Legend ruler={ruler} />
+      <Legend ruler={ruler} read={distribution !== undefined} />
       <RulerTable ruler={ruler} />
     </figure>
   )
+}
+
+function said(ruler: Ruler, distribution: Distribution | undefined): string {
+  if (distribution === undefined) return rulerWords(ruler)
+  return `${rulerWords(ruler)} ${capital(distribution.name)}: ${distribution.words}.`
 }
 
 interface RowProps {
@@ -97,11 +111,12 @@ function beside(at: number): CSSProperties {
   return { marginInlineStart: percent(at), transform: 'translateX(-50%)', width: 'max-content' }
 }
 
-function Legend({ ruler }: { readonly ruler: Ruler }) {
+function Legend({ ruler, read }: { readonly ruler: Ruler; readonly read: boolean }) {
   const entries = [
     ruler.bars.some((bar) => bar.limit !== null) && 'solid: a limit',
     ruler.bars.some((bar) => bar.preference !== null) && 'striped: better so',
     ruler.shared !== null && narrows(ruler.shared) && 'outlined: the band for the whole find',
+    read && 'grey: where the readings lay, the higher the longer',
     ruler.now !== null && 'dashed line: where it is kept now',
   ].filter((entry) => entry !== false)
   return entries.length === 0 ? null : (

@@ -50,3 +50,13 @@ export function restsOnLines({ airChangesPerDay, airChangesFrom, surroundings }:
 export function airWords(perDay: number): string {
   return String(Number(perDay.toPrecision(2)))
 }
+
+/** Between which humidities a logger read for most of the time: `8 to 12 % for eight in ten of 3,100 h`. */
+export function spreadWords(shares: readonly number[], hours: number): string {
+  const until = (share: number) => {
+    let sum = 0
+    return shares.findIndex((one) => (sum += one) >= share - 1e-9)
+  }
+  const [low, high] = [until(0.1), until(0.9) + 1]
+  return `${low} to ${high} % for eight in ten of ${Math.round(hours).toLocaleString('en-GB')} h`
+}

@@ -1,28 +1,23 @@
-import type { IsoDate } from '../base/calendar.ts'
-import { betweenDaysWords } from './box-renewal.ts'
-import { countWords } from './list.ts'
+import type { LogNext } from '../boxes/log-next.ts'
+import { countWords, listWords } from './list.ts'
+import { chanceWords } from './logger-text.ts'
 
-interface Box {
-  readonly airChangesFrom: 'logger' | 'rounds' | 'like-boxes' | 'written' | 'assumed' | null
-  readonly early: IsoDate | null
-  readonly late: IsoDate | null
-  readonly finds: number
-  readonly model: string | null
+/** Why a logger would tell more in this box than in another, strongest first. */
+export function logNextWords(next: LogNext): string {
+  const { reasons, findsAtRisk } = next
+  const finds = findsAtRisk === 0 ? '' : `; ${countWords(findsAtRisk, 'find')} depend on it`
+  return `${listWords(reasons.map((reason) => reasonWords[reason](next)))}${finds}`
 }
 
-/** Why a logger would tell more in this box than in another. */
-export function logNextWords({ airChangesFrom, early, late, finds, model }: Box): string {
-  const unknown =
-    airChangesFrom === 'assumed'
-      ? `nobody knows how fast its air changes${model === null ? '' : `, nor that of any ${model} here`}`
-      : airChangesFrom === null
-        ? 'nothing can be told of it yet'
-        : 'how fast its air changes is known only roughly'
-  const spread =
-    early === null
-      ? ''
-      : late === null
-        ? '; its gel may last very short or very long'
-        : `; its gel may be due anywhere between ${betweenDaysWords(early, late)}`
-  return `${unknown}${spread}; ${countWords(finds, 'find')} depend on it`
+const reasonWords: Readonly<Record<LogNext['reasons'][number], (next: LogNext) => string>> = {
+  'may-be-over': ({ overNow }) =>
+    `it may stand over its limit and nobody would know, ${chanceWords(overNow)} today`,
+  'date-is-wide': ({ spreadDays, spreadDaysAfter }) =>
+    `its renewal is known only within ${lengthWords(spreadDays)}, after three months of a logger within ${lengthWords(spreadDaysAfter)}`,
+  'never-read': () => 'nothing was ever read in it',
+  'teaches-others': ({ othersTaught }) =>
+    `${countWords(othersTaught, 'other')} of its model in the room would be known better too`,
 }
+
+const lengthWords = (days: number): string =>
+  days < 60 ? countWords(Math.round(days), 'day') : countWords(Math.round(days / 30.4), 'month')

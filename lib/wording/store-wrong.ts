@@ -56,7 +56,7 @@ export function wrongWords(wrong: Wrong): string {
     case 'below':
       return beyondWords(wrong)
     case 'lid-not-seated':
-      return `lid seen not seated on ${dayWords(wrong.since)}`
+      return `lid found not seated on ${dayWords(wrong.since)}: look whether it sits now`
     case 'departed':
       return `lid probably not seated since ${dayWords(wrong.since)}: it has left its forecast`
     case 'tub-past':
@@ -98,6 +98,6 @@ function beyondWords({
 /** The last look into a box: `8 to 12 % on a strip, 3 March 2026`. */
 export function seenWords({ on, by, lowRhPercent, highRhPercent }: Seen): string {
   const [low, high] = [numberWords(lowRhPercent), numberWords(highRhPercent)]
-  const read = low === high ? `${low} %` : `${low} to ${high} %`
+  const read = low === high ? `${low} %` : lowRhPercent <= 0 ? `below ${high} %` : `${low} to ${high} %`
   return `${read} ${by === 'strip' ? 'on a strip' : 'by a logger'}, ${dayWords(on)}`
 }

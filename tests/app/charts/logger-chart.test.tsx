@@ -36,7 +36,7 @@ const show = () =>
       first={viewOf(whole.fromMs, whole.toMs)}
       whole={whole}
       ground={ground}
-      address="/view"
+      address="/view?limit=15"
     />,
   )
 const reader = () => screen.getByRole('slider', { name: 'Readings of logger 4411' })

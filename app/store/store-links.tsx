@@ -1,0 +1,27 @@
+import Link from 'next/link'
+import style from './store.module.css'
+
+const links = [
+  { href: '/store/walk', label: 'Walk the shelves' },
+  { href: '/store/loggers/import', label: 'Bring in logger files' },
+  { href: '/store/loggers', label: 'Loggers' },
+  { href: '/sheets/box-labels', label: 'Box labels' },
+  { href: '/sheets/salvage', label: 'Salvage list' },
+] as const
+
+/** What is done in a store. */
+export function StoreLinks() {
+  return (
+    <nav aria-label="Work in the store" className="no-print">
+      <ul className={style.links}>
+        {links.map(({ href, label }, at) => (
+          <li key={href}>
+            <Link className={at === 0 ? 'button first' : 'button'} href={href}>
+              {label}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  )
+}

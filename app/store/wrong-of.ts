@@ -1,0 +1,76 @@
+import { daysBetween, type IsoDate } from '../../lib/base/calendar.ts'
+import type { BoxLine } from '../../lib/services/show-store.ts'
+import { wrongOrder, type Wrong } from '../../lib/wording/store-wrong.ts'
+
+interface Asked {
+  readonly today: IsoDate
+  /** How long a box that needs a humidity may stay unread before that is said [d]. */
+  readonly roundEveryDays: number
+}
+
+/** What is wrong with a box, most pressing first. */
+export function wrongOf(line: BoxLine, asked: Asked): readonly Wrong[] {
+  return [
+    ...humidityWrong(line),
+    ...lidWrong(line),
+    ...contentsWrong(line),
+    ...gelWrong(line, asked.today),
+    ...unread(line, asked),
+  ].toSorted((a, b) => wrongOrder.indexOf(a.code) - wrongOrder.indexOf(b.code))
+}
+
+function humidityWrong({ newest, needs }: BoxLine): readonly Wrong[] {
+  if (newest === null || needs === null) return []
+  const { lowRhPercent: low, highRhPercent: high } = newest
+  if (high > needs.max && needs.max < 100)
+    return [{ code: 'above', seen: newest, limitRhPercent: needs.max, certain: low > needs.max }]
+  if (low < needs.min && needs.min > 0)
+    return [{ code: 'below', seen: newest, limitRhPercent: needs.min, certain: high < needs.min }]
+  return []
+}
+
+function lidWrong({ lid, outlook }: BoxLine): readonly Wrong[] {
+  if (lid?.state === 'not-seated') return [{ code: 'lid-not-seated', since: lid.on }]
+  const since = outlook?.departedSince ?? null
+  return since === null ? [] : [{ code: 'departed', since }]
+}
+
+function contentsWrong({ disagree, misfits, tub }: BoxLine): readonly Wrong[] {
+  const wrong: Wrong[] = []
+  if (tub?.pastItsDays === true && tub.daysHeld !== null)
+    wrong.push({ code: 'tub-past', daysHeld: tub.daysHeld, daysAllowed: tub.daysAllowed })
+  if (tub?.waterDue === true) wrong.push({ code: 'water-due', changedOn: tub.waterChangedOn })
+  if (disagree) wrong.push({ code: 'disagree' })
+  if (misfits.length > 0) wrong.push({ code: 'misfits', finds: misfits.length })
+  return wrong
+}
+
+function gelWrong({ outlook }: BoxLine, today: IsoDate): readonly Wrong[] {
+  const renewal = outlook?.renewOn ?? null
+  if (renewal === null) return []
+  const { early, late } = renewal
+  if (late !== null && late <= today) return [{ code: 'past-date', early, late }]
+  return early !== null && early <= today ? [{ code: 'perhaps-due', late }] : []
+}
+
+/** Only where a humidity is asked for does it matter that nobody has looked. */
+function unread(
+  { needs, unreadSince, tub, finds }: BoxLine,
+  { today, roundEveryDays }: Asked,
+): readonly Wrong[] {
+  if (tub !== null || finds === 0 || needs === null || (needs.min <= 0 && needs.max >= 100)) return []
+  if (unreadSince !== null && daysBetween(unreadSince, today) <= roundEveryDays) return []
+  return [{ code: 'unread', since: unreadSince }]
+}
+
+/** What a person is sent to today; that nobody has looked is a matter for the walk. */
+export const presses = ({ code }: Wrong): boolean => code !== 'unread' && code !== 'perhaps-due'
+
+/** Boxes with the most pressing first, in shelf order where they press alike. */
+export function mostPressingFirst<Line extends { readonly wrong: readonly Wrong[] }>(
+  lines: readonly Line[],
+): readonly Line[] {
+  const rank = ({ wrong }: Line) =>
+    wrong[0] === undefined ? wrongOrder.length : wrongOrder.indexOf(wrong[0].code)
+  return lines.toSorted((a, b) => rank(a) - rank(b))
+}

@@ -6,14 +6,26 @@ import { demoFiles } from './files.ts'
 import { rooms } from './store.ts'
 
 const { records, boxes } = assemblage()
+const files = await demoFiles()
 const parts = records.flatMap(({ components }) => components)
 const missing = (all: readonly string[], met: readonly (string | undefined)[]) =>
   all.filter((id) => !met.includes(id))
 
 describe('Tollgate Wharf', () => {
-  test.each(['tollgate-wharf.csv', 'rooms.csv', 'boxes.csv'])('%s is what the seed gives', async (name) => {
+  test.each([
+    'tollgate-wharf.csv',
+    'rooms.csv',
+    'boxes.csv',
+    'loggers.csv',
+    'rounds.csv',
+    'diary.csv',
+    'logs/metal-store-room.csv',
+    'logs/box-10.txt',
+    'logs/box-5-stick.txt',
+    'logs/box-22.txt',
+  ])('%s is what the seed gives', async (name) => {
     const kept = await readFile(new URL(`../../content/demo/${name}`, import.meta.url), 'utf8')
-    expect(kept).toBe((await demoFiles()).get(name))
+    expect(kept).toBe(files.get(name))
   })
 
   test('is as large as a season leaves behind', () => {

@@ -24,12 +24,23 @@ export interface Upkeep {
   readonly kgPerYear: Spread
 }
 
-export interface WhatIf {
+export interface Bought {
   readonly before: Upkeep
   readonly after: Upkeep
   /** Before less after, case by case; below nothing where the change makes it worse. */
   readonly saved: Upkeep
 }
+
+export interface WhatIf extends Bought {
+  /**
+   * Share of the cases in which the gel comes no drier than the limit [1]: no renewal helps there, so the spreads leave them
+   * out. 1 where it is so by the nominal figures already.
+   */
+  readonly beyondHelp: number
+}
+
+/** Of the cases each for one box; for a store full of boxes every seventh, which shares no factor with the way they were drawn. */
+export const everyCase = { box: 1, store: 7 } as const
 
 /** A box with its leak, its gel and its room, all of them ranges, before or after a change. */
 interface Situation {
@@ -38,8 +49,9 @@ interface Situation {
   readonly airChangesPerDay: Range
 }
 
-/** Renewals that are followed one after another, and starts over the year that are tried where renewals are many. */
+/** Renewals are followed one after another, so many or for so long; where they are many, starts over the year are tried. */
 const renewalsFollowed = 12
+const yearsFollowed = 6
 const startsTried = 24
 /** Below so many days between renewals the season hardly moves from one to the next. */
 const oftenDays = 30
@@ -87,6 +99,7 @@ function renewalsPerYear(
   const lasts = (day: number) => seasonalDaysToLimit(tau, season, start, day, limit)
   const first = lasts(box.startedOn)
   if (first === null) return 0
+  if (swingRhPercent === 0) return yearDays / first
   if (first < oftenDays) {
     const starts = Array.from(
       { length: startsTried },
@@ -94,9 +107,10 @@ function renewalsPerYear(
     )
     return starts.reduce((sum, day) => sum + yearDays / (lasts(day) ?? Infinity), 0) / startsTried
   }
-  let day = box.startedOn + first
-  for (let renewal = 1; renewal < renewalsFollowed; renewal += 1) day += lasts(day) ?? Infinity
-  return (renewalsFollowed * yearDays) / (day - box.startedOn)
+  let [days, renewals] = [first, 1]
+  for (; renewals < renewalsFollowed && days < yearsFollowed * yearDays; renewals += 1)
+    days += lasts(box.startedOn + days) ?? Infinity
+  return (renewals * yearDays) / days
 }
 
 const quantitiesOf = ({ box, surroundings, airChangesPerDay }: Situation): readonly Uncertain[] => [
@@ -111,22 +125,29 @@ interface Drawn {
   readonly nominal: number
 }
 
-function drawnRenewals(situation: Situation, limit: number): Drawn {
-  const quantities = quantitiesOf(situation)
-  const [leak, reservoir, mean, start] = drawsOf(quantities) as readonly [
+type Case = readonly [leak: number, reservoir: number, mean: number, start: number]
+
+/** Cases of a box, the same in every situation of it. */
+function casesOf(situation: Situation, every: number): readonly Case[] {
+  const [leak, reservoir, mean, start] = drawsOf(quantitiesOf(situation)) as readonly [
     Float64Array,
     Float64Array,
     Float64Array,
     Float64Array,
   ]
-  const [n, m, r, s] = quantities.map(({ range }) => range.nominal) as [number, number, number, number]
-  return {
-    each: leak.map((airChanges, at) =>
-      renewalsPerYear(situation, limit, [airChanges, reservoir[at]!, mean[at]!, start[at]!]),
-    ),
-    nominal: renewalsPerYear(situation, limit, [n, m, r, s]),
-  }
+  const cases: Case[] = []
+  for (let at = 0; at < leak.length; at += every)
+    cases.push([leak[at]!, reservoir[at]!, mean[at]!, start[at]!])
+  return cases
 }
+
+const nominalOf = (situation: Situation) =>
+  quantitiesOf(situation).map(({ range }) => range.nominal) as unknown as Case
+
+const drawnRenewals = (situation: Situation, limit: number, cases: readonly Case[]): Drawn => ({
+  each: Float64Array.from(cases, (one) => renewalsPerYear(situation, limit, one)),
+  nominal: renewalsPerYear(situation, limit, nominalOf(situation)),
+})
 
 const spreadOf = ({ each, nominal }: Drawn): Spread => ({ ...quantilesAmong(each), nominal })
 
@@ -155,14 +176,22 @@ export function whatIf(
   surroundings: Surroundings,
   airChangesPerDay: Range,
   changes: readonly Change[],
+  every: number = everyCase.box,
 ): WhatIf | null {
   const limit = box.limitRhPercent
   if (limit === null) return null
   const now: Situation = { box, surroundings, airChangesPerDay }
   const then = changes.reduce(changed, now)
-  const [before, after] = [drawnRenewals(now, limit), drawnRenewals(then, limit)]
+  // A change leaves the start of the gel alone: what is beyond help before it is so after it.
+  const [nowCases, thenCases] = [casesOf(now, every), casesOf(then, every)]
+  const helped = nowCases.map(([, , , start]) => start < limit)
+  const inVain = box.startRhPercent.nominal >= limit
+  const among = (cases: readonly Case[]) => (inVain ? cases : cases.filter((_, at) => helped[at]))
+  const before = drawnRenewals(now, limit, among(nowCases))
+  const after = drawnRenewals(then, limit, among(thenCases))
   const [kgBefore, kgAfter] = [weighed(before, box.gelKg), weighed(after, then.box.gelKg)]
   return {
+    beyondHelp: inVain ? 1 : 1 - helped.filter(Boolean).length / helped.length,
     before: { renewalsPerYear: spreadOf(before), kgPerYear: spreadOf(kgBefore) },
     after: { renewalsPerYear: spreadOf(after), kgPerYear: spreadOf(kgAfter) },
     saved: {
@@ -185,7 +214,7 @@ const sumOf = (upkeeps: readonly Upkeep[]): Upkeep => ({
 })
 
 /** Several boxes together, as if all strayed the same way: the widest the whole can be, since they share a room. */
-export function together(each: readonly WhatIf[]): WhatIf {
+export function together(each: readonly Bought[]): Bought {
   return {
     before: sumOf(each.map(({ before }) => before)),
     after: sumOf(each.map(({ after }) => after)),

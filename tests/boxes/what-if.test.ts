@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { ClosedBox, Range, Surroundings } from '../../lib/boxes/box.ts'
-import { together, whatIf, type Change } from '../../lib/boxes/what-if.ts'
+import { everyCase, together, whatIf, type Change } from '../../lib/boxes/what-if.ts'
 
 const range = (low: number, nominal: number, high: number): Range => ({ low, nominal, high })
 const exactly = (value: number) => range(value, value, value)
@@ -98,6 +98,35 @@ describe('what a change buys', () => {
     expect(buys([], over).before.renewalsPerYear.nominal).toBe(Infinity)
     expect(buys({ kind: 'drier-room', meanRhPercent: 30 }, over).saved.renewalsPerYear.nominal).toBe(0)
   })
+})
+
+describe('gel that may come too damp', () => {
+  const doubtful = { ...box, startRhPercent: range(0, 5, 15), limitRhPercent: 12 }
+  test('is counted apart, and the spreads tell of the cases in which a renewal helps', () => {
+    const { beyondHelp, before } = buys([], doubtful)
+    // A start of 12 lies (12 − 5)/(15 − 5) of the way to the end that one case in ten passes: 0.897 deviations.
+    expect(beyondHelp).toBeCloseTo(0.185, 2)
+    expect(before.renewalsPerYear.p90).toBeLessThan(Infinity)
+  })
+  test('is beyond help where it is so by its own figures, and no case of gel that is dry', () => {
+    expect(buys([], { ...box, startRhPercent: range(15, 16, 18) }).beyondHelp).toBe(1)
+    expect(buys([]).beyondHelp).toBe(0)
+  })
+})
+
+test('every seventh case tells what all of them tell, nearly', () => {
+  for (const of of [box, { ...box, startRhPercent: range(0, 5, 9) }, { ...box, gelKg: 0.05 }]) {
+    const drier: readonly Change[] = [{ kind: 'drier-room', meanRhPercent: 45 }]
+    const wide = range(0.3, 0.8, 2)
+    const [all, some] = [everyCase.box, everyCase.store].map((every) =>
+      whatIf(of, room, wide, drier, every)!,
+    ) as [NonNullable<ReturnType<typeof whatIf>>, NonNullable<ReturnType<typeof whatIf>>]
+    for (const share of ['p10', 'p50', 'p90'] as const) {
+      const off = some.before.renewalsPerYear[share] / all.before.renewalsPerYear[share] - 1
+      expect(Math.abs(off)).toBeLessThan(0.05)
+    }
+    expect(some.saved.kgPerYear.nominal).toBe(all.saved.kgPerYear.nominal)
+  }
 })
 
 describe('over the seasons', () => {

@@ -1,0 +1,53 @@
+import type { Known } from '../../../lib/knowledge/knowledge.ts'
+import type { WarmMetal } from './fields.ts'
+
+/** A figure of the knowledge as this page needs it: small enough to travel with the page. */
+export interface PageFigure {
+  readonly id: string
+  readonly says: string
+  readonly value: number
+  /** With its unit, as its work prints it. */
+  readonly printed: string
+  readonly known: Known
+}
+
+/** Published humidities for iron that may hold chloride, from the driest up. */
+export const ironIds = [
+  'iron-chloride-rh-ceiling',
+  'iron-chloride-museum-rh-ceiling',
+  'iron-akaganeite-onset-rh',
+  'iron-ferrous-chloride-onset-rh',
+  'iron-appreciable-rh',
+] as const
+
+/** Density [g/cm³], heat capacity [J/(kg·K)] and conductivity [W/(m·K)] of a metal, by id. */
+export const metalIds = {
+  iron: ['density-steel', 'heat-capacity-iron', 'heat-conductivity-iron'],
+  'copper-alloy': ['density-copper', 'heat-capacity-copper-alloy', 'heat-conductivity-copper-alloy'],
+  silver: ['density-silver', 'heat-capacity-silver', 'heat-conductivity-silver'],
+  lead: ['density-lead', 'heat-capacity-lead', 'heat-conductivity-lead'],
+} as const satisfies Readonly<Record<WarmMetal, readonly [string, string, string]>>
+
+export const airIds = ['surface-resistance-low', 'surface-resistance-high'] as const
+export const packIds = ['padding-conductivity', 'heat-capacity-packing'] as const
+/** What others print about waiting: shown beside what is reckoned. */
+export const waitIds = ['cold-pack-hours', 'overnight-hours'] as const
+export const sensorIds = ['logger-hysteresis', 'logger-drift-a-year'] as const
+
+export const pageIds: readonly string[] = [
+  ...ironIds,
+  ...Object.values(metalIds).flat(),
+  ...airIds,
+  ...packIds,
+  ...waitIds,
+  ...sensorIds,
+]
+
+export type PageFigures = Readonly<Record<string, PageFigure>>
+
+/** A figure this page is built with; that it should be missing is a fault of ours. */
+export function figureOf(figures: PageFigures, id: string): PageFigure {
+  const figure = figures[id]
+  if (figure === undefined) throw new Error(`The knowledge has no figure ${id}.`)
+  return figure
+}

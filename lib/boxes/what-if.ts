@@ -1,8 +1,7 @@
 import type { Quantiles, Range } from '../base/range.ts'
-import { timeConstantDays } from '../climate/enclosure.ts'
-import { seasonalDaysToLimit, yearDays } from '../climate/seasonal.ts'
-import { drawsOf, quantilesAmong, type Uncertain } from '../climate/uncertain.ts'
+import { quantilesAmong } from '../climate/uncertain.ts'
 import type { ClosedBox, Surroundings } from './box.ts'
+import { casesOf, drawnRenewals, type Case, type Drawn, type Situation } from './renewals-a-year.ts'
 
 /** Something that could be done so that a box needs its gel renewed less often. */
 export type Change =
@@ -42,20 +41,6 @@ export interface WhatIf extends Bought {
 /** Of the cases each for one box; for a store full of boxes every seventh, which shares no factor with the way they were drawn. */
 export const everyCase = { box: 1, store: 7 } as const
 
-/** A box with its leak, its gel and its room, all of them ranges, before or after a change. */
-interface Situation {
-  readonly box: ClosedBox
-  readonly surroundings: Surroundings
-  readonly airChangesPerDay: Range
-}
-
-/** Renewals are followed one after another, so many or for so long; where they are many, starts over the year are tried. */
-const renewalsFollowed = 12
-const yearsFollowed = 6
-const startsTried = 24
-/** Below so many days between renewals the season hardly moves from one to the next. */
-const oftenDays = 30
-
 const shifted = ({ low, nominal, high }: Range, to: number): Range => ({
   low: Math.max(0, low + to - nominal),
   nominal: to,
@@ -86,68 +71,6 @@ function changed(situation: Situation, change: Change): Situation {
     }
   }
 }
-
-/** How often a year the gel is renewed, if it is each time the box comes to its limit. */
-function renewalsPerYear(
-  { box, surroundings }: Situation,
-  limit: number,
-  [airChangesPerDay, reservoirGPerKgPercent, meanRhPercent, start]: readonly [number, number, number, number],
-): number {
-  const tau = timeConstantDays({ ...box, airChangesPerDay, reservoirGPerKgPercent })
-  const { swingRhPercent, highestOn: highestOnDay } = surroundings
-  const season = { meanRhPercent, swingRhPercent, highestOnDay }
-  const lasts = (day: number) => seasonalDaysToLimit(tau, season, start, day, limit)
-  const first = lasts(box.startedOn)
-  if (first === null) return 0
-  if (swingRhPercent === 0) return yearDays / first
-  if (first < oftenDays) {
-    const starts = Array.from(
-      { length: startsTried },
-      (_, at) => box.startedOn + (at * yearDays) / startsTried,
-    )
-    return starts.reduce((sum, day) => sum + yearDays / (lasts(day) ?? Infinity), 0) / startsTried
-  }
-  let [days, renewals] = [first, 1]
-  for (; renewals < renewalsFollowed && days < yearsFollowed * yearDays; renewals += 1)
-    days += lasts(box.startedOn + days) ?? Infinity
-  return (renewals * yearDays) / days
-}
-
-const quantitiesOf = ({ box, surroundings, airChangesPerDay }: Situation): readonly Uncertain[] => [
-  { range: airChangesPerDay, spreads: 'size' },
-  { range: box.reservoirGPerKgPercent, spreads: 'size' },
-  { range: surroundings.meanRhPercent, spreads: 'percent' },
-  { range: box.startRhPercent, spreads: 'percent' },
-]
-
-interface Drawn {
-  readonly each: Float64Array
-  readonly nominal: number
-}
-
-type Case = readonly [leak: number, reservoir: number, mean: number, start: number]
-
-/** Cases of a box, the same in every situation of it. */
-function casesOf(situation: Situation, every: number): readonly Case[] {
-  const [leak, reservoir, mean, start] = drawsOf(quantitiesOf(situation)) as readonly [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ]
-  const cases: Case[] = []
-  for (let at = 0; at < leak.length; at += every)
-    cases.push([leak[at]!, reservoir[at]!, mean[at]!, start[at]!])
-  return cases
-}
-
-const nominalOf = (situation: Situation) =>
-  quantitiesOf(situation).map(({ range }) => range.nominal) as unknown as Case
-
-const drawnRenewals = (situation: Situation, limit: number, cases: readonly Case[]): Drawn => ({
-  each: Float64Array.from(cases, (one) => renewalsPerYear(situation, limit, one)),
-  nominal: renewalsPerYear(situation, limit, nominalOf(situation)),
-})
 
 const spreadOf = ({ each, nominal }: Drawn): Spread => ({ ...quantilesAmong(each), nominal })
 

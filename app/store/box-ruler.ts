@@ -8,7 +8,7 @@ const numbersNamed = 3
 
 /** A box on the ruler: a bar for each humidity its finds ask for, what they share as the outline, what it likely holds now. */
 export function boxRuler(
-  { needs, outlook, newest }: Pick<BoxLine, 'needs' | 'outlook' | 'newest'>,
+  { needs, outlook }: Pick<BoxLine, 'needs' | 'outlook'>,
   finds: readonly Standing[],
 ): Ruler {
   const asking = finds.filter(
@@ -25,13 +25,12 @@ export function boxRuler(
       limit: line.interimRhPercent,
       preference: null,
     }))
-  const seen = newest === null ? null : (newest.lowRhPercent + newest.highRhPercent) / 2
   return {
     bars: [...bars, ...quarrels],
     shared: needs,
     gap: gapOf(bars),
     holding: null,
-    now: outlook?.nowRhPercent.p50 ?? seen,
+    now: outlook?.nowRhPercent.p50 ?? null,
   }
 }
 

@@ -5,8 +5,6 @@ import { presses, wrongOf } from './wrong-of.ts'
 export interface ShelfSeen {
   readonly shelf: string
   readonly boxes: readonly BoxSeen[]
-  /** Boxes with something that presses. */
-  readonly pressing: number
 }
 
 export interface RoomSeen {
@@ -32,7 +30,7 @@ export function roomsSeen(
   return rooms.map((room) => {
     const shelves = room.shelves.map(({ shelf, boxes }) => {
       const seen = boxes.map((line) => ({ line, wrong: wrongOf(line, { today, roundEveryDays }) }))
-      return { shelf, boxes: seen, pressing: seen.filter(({ wrong }) => wrong.some(presses)).length }
+      return { shelf, boxes: seen }
     })
     return { room, shelves, counts: countsOf(shelves.flatMap(({ boxes }) => boxes)) }
   })

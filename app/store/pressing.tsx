@@ -25,11 +25,17 @@ export function Pressing({ boxes, today, most }: Props) {
           Every box that was read holds what its finds bear, and no gel is past its date.
         </p>
       ) : (
-        <ul className={style.boxes}>
-          {pressing.slice(0, most).map(({ line, wrong }) => (
-            <BoxLine key={line.box.id} line={line} wrong={wrong} today={today} where />
-          ))}
-        </ul>
+        <>
+          <p className="soft small measure">
+            Beside each: outlined what its finds bear, dark what it likely holds today, shaded what was last
+            read, on a scale from 0 to 100 %.
+          </p>
+          <ul className={style.boxes}>
+            {pressing.slice(0, most).map(({ line, wrong }) => (
+              <BoxLine key={line.box.id} line={line} wrong={wrong} today={today} where />
+            ))}
+          </ul>
+        </>
       )}
       {pressing.length > most && (
         <p className="soft">{`and ${pressing.length - most} more, on their shelves below`}</p>

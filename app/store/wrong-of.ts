@@ -35,12 +35,15 @@ function lidWrong({ lid, outlook }: BoxLine): readonly Wrong[] {
   return since === null ? [] : [{ code: 'departed', since }]
 }
 
-function contentsWrong({ disagree, misfits, tub }: BoxLine): readonly Wrong[] {
+/** Bands that only touch are no band: no box holds a single figure. */
+const touches = (needs: BoxLine['needs']) => needs !== null && needs.min >= needs.max
+
+function contentsWrong({ disagree, needs, misfits, tub }: BoxLine): readonly Wrong[] {
   const wrong: Wrong[] = []
   if (tub?.pastItsDays === true && tub.daysHeld !== null)
     wrong.push({ code: 'tub-past', daysHeld: tub.daysHeld, daysAllowed: tub.daysAllowed })
   if (tub?.waterDue === true) wrong.push({ code: 'water-due', changedOn: tub.waterChangedOn })
-  if (disagree) wrong.push({ code: 'disagree' })
+  if (disagree || touches(needs)) wrong.push({ code: 'disagree' })
   if (misfits.length > 0) wrong.push({ code: 'misfits', finds: misfits.length })
   return wrong
 }
@@ -66,11 +69,33 @@ function unread(
 /** What a person is sent to today; that nobody has looked is a matter for the walk. */
 export const presses = ({ code }: Wrong): boolean => code !== 'unread' && code !== 'perhaps-due'
 
-/** Boxes with the most pressing first, in shelf order where they press alike. */
+/** Boxes with the most pressing first; of those that press alike the worse, then in shelf order. */
 export function mostPressingFirst<Line extends { readonly wrong: readonly Wrong[] }>(
   lines: readonly Line[],
 ): readonly Line[] {
-  const rank = ({ wrong }: Line) =>
-    wrong[0] === undefined ? wrongOrder.length : wrongOrder.indexOf(wrong[0].code)
-  return lines.toSorted((a, b) => rank(a) - rank(b))
+  const rank = ({ wrong: [first] }: Line) =>
+    first === undefined ? wrongOrder.length : wrongOrder.indexOf(first.code)
+  const worse = ({ wrong: [first] }: Line) => (first === undefined ? 0 : howMuch(first))
+  return lines.toSorted((a, b) => rank(a) - rank(b) || worse(b) - worse(a))
+}
+
+/** How bad it is among its like: beyond by how much, for how long, how many. */
+function howMuch(wrong: Wrong): number {
+  switch (wrong.code) {
+    case 'above':
+      return (wrong.certain ? 100 : 0) + wrong.seen.lowRhPercent - wrong.limitRhPercent
+    case 'below':
+      return (wrong.certain ? 100 : 0) + wrong.limitRhPercent - wrong.seen.highRhPercent
+    case 'tub-past':
+      return wrong.daysHeld - wrong.daysAllowed
+    case 'misfits':
+      return wrong.finds
+    case 'past-date':
+      return -Date.parse(wrong.late)
+    case 'lid-not-seated':
+    case 'departed':
+      return -Date.parse(wrong.since)
+    default:
+      return 0
+  }
 }

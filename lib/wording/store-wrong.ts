@@ -82,6 +82,12 @@ export function wrongWords(wrong: Wrong): string {
   }
 }
 
+/** The same beside a line that tells already what was read and what is needed. */
+export function wrongBrief(wrong: Wrong): string {
+  if (wrong.code !== 'above' && wrong.code !== 'below') return wrongWords(wrong)
+  return `${wrong.certain ? '' : 'perhaps '}${wrong.code === 'above' ? 'too damp' : 'too dry'} for its finds`
+}
+
 function beyondWords({
   code,
   seen,

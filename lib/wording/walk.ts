@@ -8,6 +8,11 @@ export function intervalWords([low, high]: readonly [number, number]): string {
   return `between ${numberWords(low)} and ${numberWords(high)}`
 }
 
+/** The same in the least room, for a button: `below 5`, `10 to 15`. */
+export function intervalMark([low, high]: readonly [number, number]): string {
+  return low <= 0 || high >= 100 ? intervalWords([low, high]) : `${numberWords(low)} to ${numberWords(high)}`
+}
+
 /** Gel as it is seen. */
 export const gelColourWords: Readonly<Record<string, string>> = {
   orange: 'orange',

@@ -15,6 +15,7 @@ import { AskForm } from '../_forms/ask-form.tsx'
 import { Cautions } from '../_forms/cautions.tsx'
 import { keepNewLogger } from './act.ts'
 import { loggerQuestions } from './logger-questions.ts'
+import style from './loggers.module.css'
 
 export const metadata: Metadata = { title: 'Loggers' }
 
@@ -71,7 +72,7 @@ export default async function LoggersPage() {
 function Register({ loggers, zone }: { readonly loggers: readonly LoggerLine[]; readonly zone: string }) {
   return (
     <Scroll name="Register of loggers">
-      <table className="broad">
+      <table className={`broad ${style.register}`}>
         <thead>
           <tr>
             <th scope="col">Logger</th>

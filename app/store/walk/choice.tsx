@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { useId, useState } from 'react'
 import style from './walk.module.css'
 
 interface Props<Value> {
@@ -10,7 +10,7 @@ interface Props<Value> {
   readonly beside: 2 | 3
 }
 
-/** One question with large answers, one tap each; "can't tell" stands for none, and is an answer too. */
+/** One question with large answers, one tap each; "can't tell" is an answer too. */
 export function Choice<Value extends string | number>({
   legend,
   options,
@@ -19,13 +19,24 @@ export function Choice<Value extends string | number>({
   beside,
 }: Props<Value>) {
   const name = useId()
+  // Nothing chosen and looked in vain are the same to the store, but not to whoever just tapped.
+  const [inVain, setInVain] = useState(false)
+  const choose = (value: Value | null) => {
+    setInVain(value === null)
+    onChoose(value)
+  }
   return (
     <fieldset className={style.choice} data-beside={beside}>
       <legend>{legend}</legend>
       <div>
         {[...options, { value: null, label: 'can’t tell' }].map(({ value, label }) => (
           <label key={label}>
-            <input type="radio" name={name} checked={chosen === value} onChange={() => onChoose(value)} />
+            <input
+              type="radio"
+              name={name}
+              checked={chosen === value && (value !== null || inVain)}
+              onChange={() => choose(value)}
+            />
             <span>{label}</span>
           </label>
         ))}

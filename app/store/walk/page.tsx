@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
-import { roomsOf } from '../../../lib/papers/walk-list.ts'
+import { roomsOf, type WalkStop } from '../../../lib/papers/walk-list.ts'
 import { countWords } from '../../../lib/wording/list.ts'
 import { NoProject } from '../../_finds/no-project.tsx'
 import { Invented } from '../../_marks/invented.tsx'
@@ -55,32 +55,7 @@ export default async function WalkPage({ searchParams }: { readonly searchParams
         </p>
       ) : (
         <>
-          {roomsOf(all).length > 1 && (
-            <nav aria-label="Rooms of the walk">
-              <ul className="plain-list row">
-                <li>
-                  <Link
-                    className="button"
-                    href="/store/walk"
-                    aria-current={room === undefined ? 'page' : undefined}
-                  >
-                    {`All, ${countWords(all.length, 'box', 'boxes')}`}
-                  </Link>
-                </li>
-                {roomsOf(all).map((one) => (
-                  <li key={one.room}>
-                    <Link
-                      className="button"
-                      href={`/store/walk?room=${encodeURIComponent(one.room)}`}
-                      aria-current={room === one.room ? 'page' : undefined}
-                    >
-                      {`${one.room === '' ? 'No room' : one.room}, ${one.boxes}`}
-                    </Link>
-                  </li>
-                ))}
-              </ul>
-            </nav>
-          )}
+          {roomsOf(all).length > 1 && <Rooms all={all} chosen={room} />}
           <Walk key={room ?? ''} project={chosen.id} stops={stops} />
           <Cautions knowledge={services.knowledge} task="read-strip" />
         </>
@@ -88,3 +63,47 @@ export default async function WalkPage({ searchParams }: { readonly searchParams
     </>
   )
 }
+
+interface RoomsProps {
+  readonly all: readonly WalkStop[]
+  readonly chosen: string | undefined
+}
+
+/** Folded, for the box is what one wants to see. */
+function Rooms({ all, chosen }: RoomsProps) {
+  return (
+    <details>
+      <summary>
+        {chosen === undefined
+          ? `All rooms, ${countWords(all.length, 'box', 'boxes')}`
+          : `Only ${nameOf(chosen)}`}
+      </summary>
+      <nav aria-label="Rooms of the walk">
+        <ul className="plain-list row">
+          <li>
+            <Link
+              className="button"
+              href="/store/walk"
+              aria-current={chosen === undefined ? 'page' : undefined}
+            >
+              {`All rooms, ${all.length}`}
+            </Link>
+          </li>
+          {roomsOf(all).map(({ room, boxes }) => (
+            <li key={room}>
+              <Link
+                className="button"
+                href={`/store/walk?room=${encodeURIComponent(room)}`}
+                aria-current={chosen === room ? 'page' : undefined}
+              >
+                {`${nameOf(room)}, ${boxes}`}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      </nav>
+    </details>
+  )
+}
+
+const nameOf = (room: string) => (room === '' ? 'no named room' : room)

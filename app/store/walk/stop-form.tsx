@@ -1,5 +1,5 @@
 import { gelColours, stripIntervals, type WalkSeen, type WalkStop } from '../../../lib/papers/walk-list.ts'
-import { gelColourWords, intervalWords, lidWords } from '../../../lib/wording/walk.ts'
+import { gelColourWords, intervalMark, lidWords } from '../../../lib/wording/walk.ts'
 import { Choice } from './choice.tsx'
 import style from './walk.module.css'
 
@@ -40,10 +40,10 @@ export function StopForm({ stop, seen, onSeen }: Props) {
   return (
     <>
       <Choice
-        legend="The strip reads, in %"
+        legend="The strip reads between, in %"
         beside={3}
         chosen={strip}
-        options={stripIntervals.map((interval, value) => ({ value, label: intervalWords(interval) }))}
+        options={stripIntervals.map((interval, value) => ({ value, label: intervalMark(interval) }))}
         onChoose={(value) =>
           onSeen({ ...seen, strip: value === null ? null : (stripIntervals[value] ?? null) })
         }

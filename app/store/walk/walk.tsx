@@ -111,7 +111,7 @@ export function Walk({ project, stops }: Props) {
             {stop.lastSeen !== null && <p className="soft small">{`Last: ${stop.lastSeen}`}</p>}
             {stop.wrong !== null && <p className={style.wrong}>{stop.wrong}</p>}
           </header>
-          <StopForm stop={stop} seen={seen} onSeen={setSeen} />
+          <StopForm key={stop.box} stop={stop} seen={seen} onSeen={setSeen} />
         </>
       )}
       <div className={style.bar}>

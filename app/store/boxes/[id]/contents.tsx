@@ -27,7 +27,7 @@ export function Contents({ shown }: { readonly shown: BoxShown }) {
       )}
       {before.length > 0 && (
         <details>
-          <summary className="tall">{`Lay in it before: ${countWords(before.length, 'find')}`}</summary>
+          <summary>{`Lay in it before: ${countWords(before.length, 'find')}`}</summary>
           <ul>
             {before.map(({ find, from, to }) => (
               <li key={`${find.id} ${from}`}>

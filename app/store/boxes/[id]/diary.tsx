@@ -24,9 +24,7 @@ export function Diary({ shown }: { readonly shown: BoxShown }) {
       {diary.length === 0 ? <p>Nothing is written down yet.</p> : <ul>{lines.slice(0, shownAtOnce)}</ul>}
       {lines.length > shownAtOnce && (
         <details>
-          <summary className="tall">
-            {countWords(lines.length - shownAtOnce, 'older entry', 'older entries')}
-          </summary>
+          <summary>{countWords(lines.length - shownAtOnce, 'older entry', 'older entries')}</summary>
           <ul>{lines.slice(shownAtOnce)}</ul>
         </details>
       )}

@@ -39,9 +39,7 @@ export function Excursions({ excursions, belowRangeHours, zone, knowledge, read 
       </ul>
       {excursions.length > shownAtOnce && (
         <details>
-          <summary className="tall">
-            {countWords(excursions.length - shownAtOnce, 'earlier one', 'earlier ones')}
-          </summary>
+          <summary>{countWords(excursions.length - shownAtOnce, 'earlier one', 'earlier ones')}</summary>
           <ul>
             {excursions.slice(shownAtOnce).map((one) => (
               <li key={`${one.serial} ${one.fromMs}`}>{capital(excursionWords(one, zone))}</li>
@@ -69,7 +67,7 @@ function Excursion({ excursion, zone, knowledge }: OneProps) {
       </p>
       {meanings.length > 0 && worst !== undefined && (
         <details>
-          <summary className="tall">
+          <summary>
             {`What it meant for each: ${worst.meaning.answer === 'none' ? 'nothing' : meaningWords[worst.meaning.answer]}`}
           </summary>
           <ul>

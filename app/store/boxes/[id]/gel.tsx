@@ -14,7 +14,7 @@ export function Gel({ shown }: { readonly shown: BoxShown }) {
       <p>{`${capital(gelWords(line.box.given))}.`}</p>
       {gel.length > 0 && (
         <details>
-          <summary className="tall">Its gel over the years</summary>
+          <summary>Its gel over the years</summary>
           <ul>
             {gel.map((entry) => (
               <li key={entry.id}>{`${dayWords(entry.on)}: ${diaryWords(entry, null)}`}</li>

@@ -2,7 +2,6 @@ import type { BoxShown } from '../../../../lib/services/show-box.ts'
 import { noOutlookWords } from '../../../../lib/wording/box-gel.ts'
 import { outlookLines, restsOnLines } from '../../../../lib/wording/box-outlook.ts'
 import { capital } from '../../../../lib/wording/capital.ts'
-import { seenWords } from '../../../../lib/wording/store-wrong.ts'
 import { fanPicture } from '../../../../lib/papers/box-fan.ts'
 import { FanChart } from '../../../_charts/fan-chart.tsx'
 import type { Distribution } from '../../../_ruler/distribution.tsx'
@@ -26,11 +25,7 @@ export function Humidity({ shown, distribution }: Props) {
       {(ruler.bars.length > 0 || distribution !== null) && (
         <HumidityRuler ruler={ruler} {...(distribution === null ? {} : { distribution })} />
       )}
-      <p>
-        {line.newest === null
-          ? 'Nobody and nothing has read it yet.'
-          : `Last seen: ${seenWords(line.newest)}.`}
-      </p>
+      {line.newest === null && <p>Nobody and nothing has read it yet.</p>}
     </section>
   )
 }
@@ -55,7 +50,7 @@ export function Forecast({ shown }: { readonly shown: BoxShown }) {
             summary={outlookLines(outlook, today)}
           />
           <details>
-            <summary className="tall">What this rests on</summary>
+            <summary>What this rests on</summary>
             {restsOnLines(outlook).map((words) => (
               <p key={words} className="measure">
                 {capital(words)}

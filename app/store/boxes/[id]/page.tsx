@@ -80,6 +80,9 @@ export default async function BoxPage({ params }: Props) {
       )}
       {box.given.seal_note !== undefined && <p>{`On its seal: ${box.given.seal_note}`}</p>}
       <div className="row no-print">
+        <a className="button first" href="#asks">
+          Write down what you did
+        </a>
         <PrintButton says="Print this page" />
         <Link className="button" href={`/sheets/box-labels?box=${encodeURIComponent(box.given.box)}`}>
           Box label
@@ -88,10 +91,10 @@ export default async function BoxPage({ params }: Props) {
           Bag sheet of its finds
         </Link>
       </div>
-      <Asks shown={shown} knowledge={knowledge} serials={serials} known={person !== null} />
       {tub === null && <Humidity shown={shown} distribution={await distributionHere(shown)} />}
       <Forecast shown={shown} />
       <Gel shown={shown} />
+      <Asks shown={shown} knowledge={knowledge} serials={serials} known={person !== null} />
       <LoggersHere shown={shown} zone={zone} />
       <Excursions
         excursions={shown.excursions}

@@ -89,7 +89,7 @@ export function LogCard({ file, known, onSaid, onAnswer, onKeep, onDrop }: Props
           <LogProblems problems={read.problems} name={file.name} />
           {read.form !== null && (
             <details>
-              <summary className="tall">How it was read</summary>
+              <summary>How it was read</summary>
               <ul>
                 {logFormWords(read.form).map((line) => (
                   <li key={line}>{line}</li>

@@ -19,7 +19,7 @@ export function LogProblems({ problems, name }: Props) {
       {wrong.length > 0 && <Table problems={wrong} name={`What is wrong in ${name}`} />}
       {notes.length > 0 && (
         <details>
-          <summary className="tall">{countWords(notes.length, 'note')}</summary>
+          <summary>{countWords(notes.length, 'note')}</summary>
           <Table problems={notes} name={`Notes on ${name}`} />
         </details>
       )}

@@ -12,6 +12,7 @@ import { boxLabels } from './services/box-labels.ts'
 import { enterFlood } from './services/enter-flood.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
+import { exportStore } from './services/export-store.ts'
 import { importFile } from './services/import-file.ts'
 import { judgeOutdoorAir } from './services/judge-outdoors.ts'
 import { keepBox } from './services/keep-box.ts'
@@ -23,13 +24,14 @@ import { keepPlaces } from './services/keep-places.ts'
 import { keepRound } from './services/keep-round.ts'
 import { keepStoreSetting, showStoreSetting } from './services/keep-store-setting.ts'
 import { bandsNeeded, listFinds } from './services/list-finds.ts'
+import { listLoggers } from './services/list-loggers.ts'
 import { listPlaces } from './services/list-places.ts'
 import { listSalvage } from './services/list-salvage.ts'
 import { loadDemo } from './services/load-demo.ts'
-import { listLoggers } from './services/list-loggers.ts'
 import { logSpread } from './services/log-spread.ts'
 import { logView } from './services/log-view.ts'
 import { moveFind } from './services/move-find.ts'
+import { packStore } from './services/pack-store.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
 import type { World } from './services/ports.ts'
 import { findProject, latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
@@ -85,6 +87,7 @@ const services = {
   enterFlood,
   exportFile,
   exportRecords,
+  exportStore,
   findProject,
   importFile,
   judgeOutdoorAir,
@@ -109,6 +112,7 @@ const services = {
   logView,
   moveFind,
   noteLid,
+  packStore,
   placeLogger,
   planFinds,
   planRecord,

@@ -30,16 +30,21 @@ const slicesOf = (names: readonly string[] | undefined): readonly (readonly stri
 export function diaryReads(db: Kysely<Tables>): Reads['diary'] {
   function matching(query: DiaryQuery) {
     let rows = db
-      .selectFrom('diary')
-      .innerJoin('person', 'person.id', 'diary.person_id')
-      .innerJoin('device', 'device.id', 'diary.device_id')
-      .selectAll('diary')
+      .selectFrom('diary_entry')
+      .innerJoin('person', 'person.id', 'diary_entry.person_id')
+      .innerJoin('device', 'device.id', 'diary_entry.device_id')
+      .selectAll('diary_entry')
       .select(['person.name as person_name', 'person.role as person_role', 'device.name as device_name'])
-      .where('diary.project_id', '=', query.projectId)
-    if (query.kinds) rows = rows.where('diary.kind', 'in', [...query.kinds])
-    if (query.from !== undefined) rows = rows.where('diary.on_day', '>=', query.from)
-    if (query.to !== undefined) rows = rows.where('diary.on_day', '<=', query.to)
-    return rows.orderBy('diary.on_day').orderBy('diary.at_ms').orderBy('diary.created_at').orderBy('diary.id')
+      .where('diary_entry.project_id', '=', query.projectId)
+    if (query.kinds) rows = rows.where('diary_entry.kind', 'in', [...query.kinds])
+    if (query.from !== undefined) rows = rows.where('diary_entry.on_day', '>=', query.from)
+    if (query.to !== undefined) rows = rows.where('diary_entry.on_day', '<=', query.to)
+    return rows
+      .orderBy('diary_entry.on_day')
+      .orderBy('diary_entry.at_ms')
+      .orderBy('diary_entry.created_at')
+      .orderBy('diary_entry.place')
+      .orderBy('diary_entry.id')
   }
   return {
     async list(query) {
@@ -48,9 +53,9 @@ export function diaryReads(db: Kysely<Tables>): Reads['diary'] {
         for (const rooms of slicesOf(query.rooms)) {
           for (const findIds of slicesOf(query.findIds)) {
             let rows = matching(query)
-            if (boxes) rows = rows.where('diary.box', 'in', [...boxes])
-            if (rooms) rows = rows.where('diary.room', 'in', [...rooms])
-            if (findIds) rows = rows.where('diary.find_id', 'in', [...findIds])
+            if (boxes) rows = rows.where('diary_entry.box', 'in', [...boxes])
+            if (rooms) rows = rows.where('diary_entry.room', 'in', [...rooms])
+            if (findIds) rows = rows.where('diary_entry.find_id', 'in', [...findIds])
             found.push(...(await rows.execute()).map(entry))
           }
         }
@@ -64,7 +69,7 @@ export function diaryWrites(hand: Hand): Writes['diary'] {
   return {
     ...diaryReads(hand.db),
     async add(projectId, entries) {
-      const rows = entries.map((one) => ({
+      const rows = entries.map((one, place) => ({
         project_id: projectId,
         kind: one.kind,
         box: one.box ?? '',
@@ -72,10 +77,11 @@ export function diaryWrites(hand: Hand): Writes['diary'] {
         find_id: one.findId,
         on_day: one.on,
         at_ms: one.atMs ?? 0,
+        place,
         given: JSON.stringify(one.given),
         content_hash: one.contentHash,
       }))
-      return (await add(hand, 'diary', rows, ['project_id', 'content_hash'])).map(({ id }) => id)
+      return (await add(hand, 'diary_entry', rows, ['project_id', 'content_hash'])).map(({ id }) => id)
     },
   }
 }

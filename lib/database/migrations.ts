@@ -130,7 +130,7 @@ export const steps: readonly Step[] = [
     refers: { logger_id: 'logger' },
     unique: ['logger_id', 'channel', 'day'],
   }),
-  table('diary', {
+  table('diary_entry', {
     columns: {
       project_id: 'text',
       kind: 'text',
@@ -139,15 +139,16 @@ export const steps: readonly Step[] = [
       find_id: 'text?',
       on_day: 'text',
       at_ms: 'bigint',
+      place: 'bigint',
       given: 'text',
       content_hash: 'text',
     },
     refers: { project_id: 'project', find_id: 'find' },
     unique: ['project_id', 'content_hash'],
   }),
-  index('diary_by_box', 'diary', ['project_id', 'box', 'on_day']),
-  index('diary_by_kind', 'diary', ['project_id', 'kind', 'on_day']),
-  index('diary_by_find', 'diary', ['find_id', 'on_day']),
+  index('diary_entry_by_box', 'diary_entry', ['project_id', 'box', 'on_day']),
+  index('diary_entry_by_kind', 'diary_entry', ['project_id', 'kind', 'on_day']),
+  index('diary_entry_by_find', 'diary_entry', ['find_id', 'on_day']),
   table('store_setting', {
     columns: { project_id: 'text', given: 'text' },
     refers: { project_id: 'project' },

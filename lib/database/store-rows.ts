@@ -43,6 +43,8 @@ export interface DiaryRow extends Row {
   on_day: string
   /** 0 where the moment is not known. */
   at_ms: number
+  /** Which of those entered together: the order in which they were told. */
+  place: number
   given: string
   content_hash: string
 }

@@ -163,7 +163,7 @@ export interface Tables {
   log_file: LogFileRow
   log_file_part: LogFilePartRow
   reading_day: ReadingDayRow
-  diary: DiaryRow
+  diary_entry: DiaryRow
   store_setting: StoreSettingRow
   stay: StayRow
   change: ChangeRow

@@ -17,13 +17,21 @@ function cellText(text: string): string {
   return `${unit(escaped.charCodeAt(0))}${escaped.slice(1)}`
 }
 
+type Rows = readonly (readonly string[])[]
+
+const cellsOf = (rows: Rows) =>
+  rows.map((row) => row.map((text) => (text === '' ? null : { value: cellText(text), type: String })))
+
 /** A workbook of one sheet. Every cell is a text, so nothing in it can run as a formula. */
-export async function writeWorkbook(
-  sheet: string,
-  rows: readonly (readonly string[])[],
+export async function writeWorkbook(sheet: string, rows: Rows): Promise<Uint8Array> {
+  return writeExcelFile(cellsOf(rows), { sheet, stickyRowsCount: 1 }).toBuffer()
+}
+
+/** The same of several sheets, in their order. */
+export async function writeSheets(
+  sheets: readonly { readonly sheet: string; readonly rows: Rows }[],
 ): Promise<Uint8Array> {
-  const cells = rows.map((row) =>
-    row.map((text) => (text === '' ? null : { value: cellText(text), type: String })),
-  )
-  return writeExcelFile(cells, { sheet, stickyRowsCount: 1 }).toBuffer()
+  return writeExcelFile(
+    sheets.map(({ sheet, rows }) => ({ data: cellsOf(rows), sheet, stickyRowsCount: 1 })),
+  ).toBuffer()
 }

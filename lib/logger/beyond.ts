@@ -1,5 +1,5 @@
 import { trapezoidDose } from './dose.ts'
-import { excursionsIn, type Excursion } from './excursions.ts'
+import { excursionsCounted } from './excursions.ts'
 import type { FlatFloor } from './flat-floor.ts'
 import { above, below, stoodMs, type Profile } from './profile.ts'
 import type { SensorError } from './sensor-error.ts'
@@ -85,11 +85,7 @@ function beyond(
       : side === 'above'
         ? above(profile, limit).ms - ms
         : below(profile, lies + oneHundredth).ms - ms
-  const runs = excursionsIn(read, stretches, {
-    ...(side === 'above' ? { aboveRhPercent: limit } : { belowRhPercent: limit }),
-    ...(lies === undefined ? {} : { floorRhPercent: lies }),
-    error,
-  })
+  const { count, longest } = excursionsCounted(read, stretches, side, limit, lies)
   const nearer = side === 'above' ? error.rhPercent : -error.rhPercent
   const told: Beyond = {
     limitRhPercent: limit,
@@ -98,19 +94,10 @@ function beyond(
     doseRhPercentHours:
       doseMethod === 'rectangle' ? dose / hourMs : trapezoidDose(read, stretches, limit, side),
     meanBeyondRhPercent: ms === 0 ? null : dose / ms,
-    excursions: runs.length,
-    longest: longestOf(runs),
+    excursions: count,
+    longest: longest && { ...longest, hours: (longest.toMs - longest.fromMs) / hourMs },
     hoursWithError: { least: part(limit + nearer).ms / hourMs, most: part(limit - nearer).ms / hourMs },
     hoursCannotTell: cannotTellMs / hourMs,
   }
   return { told, notInMs: ms + cannotTellMs }
-}
-
-function longestOf(runs: readonly Excursion[]): Beyond['longest'] {
-  let longest: Beyond['longest'] = null
-  for (const { fromMs, toMs } of runs) {
-    const hours = (toMs - fromMs) / hourMs
-    if (longest === null || hours > longest.hours) longest = { fromMs, toMs, hours }
-  }
-  return longest
 }

@@ -44,9 +44,13 @@ export function excursionsOf(series: Series, limit: ExcursionLimit): readonly Ex
 export function excursionsIn(
   series: Series,
   stretches: readonly Stretch[],
-  limit: Omit<ExcursionLimit, 'longestStepMs'>,
+  {
+    aboveRhPercent,
+    belowRhPercent,
+    error,
+    floorRhPercent = -Infinity,
+  }: Omit<ExcursionLimit, 'longestStepMs'>,
 ): readonly Excursion[] {
-  const { aboveRhPercent, belowRhPercent, error, floorRhPercent = -Infinity } = limit
   const found: Excursion[] = []
   for (const [kind, level] of [
     ['above', aboveRhPercent],
@@ -54,64 +58,75 @@ export function excursionsIn(
   ] as const) {
     if (level === undefined) continue
     const chance = kind === 'above' ? chanceOver : chanceUnder
-    for (const stretch of stretches) {
-      for (const run of runsBeyond(
-        series,
-        stretch,
-        level,
+    eachRun(series, stretches, kind, level, floorRhPercent, (from, to, stretch) => {
+      const { worst, dose } = worstAndDose(series, stretch, from, to, level)
+      const worstRhPercent = hundredths(series.rhPercent[worst]!)
+      found.push({
         kind,
-        kind === 'above' ? floorRhPercent : -Infinity,
-      )) {
-        const worst = hundredths(series.rhPercent[run.worst]!)
-        found.push({
-          kind,
-          limitRhPercent: level,
-          fromMs: series.atMs[run.from]!,
-          toMs: run.to < stretch.to ? series.atMs[run.to]! : series.atMs[run.to - 1]! + stretch.stepMs,
-          worstRhPercent: worst,
-          worstAtMs: series.atMs[run.worst]!,
-          doseRhPercentHours: run.dose / hour,
-          readings: run.to - run.from,
-          chanceReal: chance(worst, level, error),
-          brokenOff: run.to === stretch.to,
-        })
-      }
-    }
+        limitRhPercent: level,
+        fromMs: series.atMs[from]!,
+        toMs: endOf(series, stretch, to),
+        worstRhPercent,
+        worstAtMs: series.atMs[worst]!,
+        doseRhPercentHours: dose / hour,
+        readings: to - from,
+        chanceReal: chance(worstRhPercent, level, error),
+        brokenOff: to === stretch.to,
+      })
+    })
   }
   return found.toSorted((a, b) => a.fromMs - b.fromMs)
 }
 
-interface Run {
-  readonly from: number
-  readonly to: number
-  readonly worst: number
-  /** [% ms] */
-  readonly dose: number
-}
-
-/** Consecutive readings beyond the level. Readings are single floats, and so must the level be to be compared with them. */
-function runsBeyond(
+/** How many there are and the longest of them, where each by itself is not asked for: a noisy log has tens of thousands. */
+export function excursionsCounted(
   series: Series,
-  stretch: Stretch,
-  level: number,
+  stretches: readonly Stretch[],
   kind: Excursion['kind'],
-  floor: number,
-): readonly Run[] {
-  const { rhPercent } = series
-  const { to } = stretch
-  const line = Math.fround(Math.max(level, floor))
-  const runs: Run[] = []
-  for (let i = stretch.from; i < to;) {
-    if (kind === 'above') while (i < to && rhPercent[i]! <= line) i += 1
-    else while (i < to && rhPercent[i]! >= line) i += 1
-    const from = i
-    if (kind === 'above') while (i < to && rhPercent[i]! > line) i += 1
-    else while (i < to && rhPercent[i]! < line) i += 1
-    if (i > from) runs.push({ from, to: i, ...worstAndDose(series, stretch, from, i, level) })
-  }
-  return runs
+  level: number,
+  floor = -Infinity,
+): { readonly count: number; readonly longest: { readonly fromMs: number; readonly toMs: number } | null } {
+  let count = 0
+  let [fromMs, toMs] = [0, -1]
+  eachRun(series, stretches, kind, level, floor, (from, to, stretch) => {
+    count += 1
+    const [begins, ends] = [series.atMs[from]!, endOf(series, stretch, to)]
+    if (toMs < fromMs || ends - begins > toMs - fromMs) [fromMs, toMs] = [begins, ends]
+  })
+  return { count, longest: count === 0 ? null : { fromMs, toMs } }
 }
 
+/**
+ * Consecutive readings beyond the level, from one place up to, not with, another. Readings are single floats, and so must the
+ * level be to be compared with them. Nothing at or below the floor of the logger is known to lie above anything.
+ */
+function eachRun(
+  { rhPercent }: Series,
+  stretches: readonly Stretch[],
+  kind: Excursion['kind'],
+  level: number,
+  floor: number,
+  take: (from: number, to: number, stretch: Stretch) => void,
+): void {
+  const line = Math.fround(kind === 'above' ? Math.max(level, floor) : level)
+  for (const stretch of stretches) {
+    const { to } = stretch
+    for (let i = stretch.from; i < to;) {
+      if (kind === 'above') while (i < to && rhPercent[i]! <= line) i += 1
+      else while (i < to && rhPercent[i]! >= line) i += 1
+      const from = i
+      if (kind === 'above') while (i < to && rhPercent[i]! > line) i += 1
+      else while (i < to && rhPercent[i]! < line) i += 1
+      if (i > from) take(from, i, stretch)
+    }
+  }
+}
+
+function endOf({ atMs }: Series, stretch: Stretch, to: number): number {
+  return to < stretch.to ? atMs[to]! : atMs[to - 1]! + stretch.stepMs
+}
+
+/** The place of the worst reading, and what lay beyond the level times how long [% ms]. */
 function worstAndDose(
   { atMs, rhPercent }: Series,
   stretch: Stretch,

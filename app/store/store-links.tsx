@@ -5,6 +5,8 @@ const links = [
   { href: '/store/walk', label: 'Walk the shelves' },
   { href: '/store/loggers/import', label: 'Bring in logger files' },
   { href: '/store/loggers', label: 'Loggers' },
+  { href: '/store/air', label: 'Air' },
+  { href: '/store/climate', label: 'Questions about humidity' },
   { href: '/sheets/box-labels', label: 'Box labels' },
   { href: '/sheets/salvage', label: 'Salvage list' },
 ] as const

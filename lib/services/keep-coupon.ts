@@ -41,15 +41,18 @@ export async function keepCoupon(
   if (!couponMethods.includes(method)) return notAccepted('method', 'unknown')
   if ((box ?? '') === '' && (room ?? '') === '') return notAccepted('room', 'empty')
   return world.store.write('keep-coupon', by, async (writes) => {
+    let hungIn = room === '' ? undefined : room
     if (box !== undefined && box !== '') {
       const listed = await boxNamed(writes, projectId, box)
       if (!listed.ok) return listed
+      // The box may move; the air was that of the room it stood in.
+      hungIn ??= listed.value.given.room
     } else if (!(await writes.rooms.ofProject(projectId)).some((one) => one.given.room === room))
       return refused(missing('room', room ?? ''))
     const entered = await enterOnce(writes, projectId, {
       kind: 'coupon',
-      box: box ?? null,
-      room: room ?? null,
+      box: box === undefined || box === '' ? null : box,
+      room: hungIn ?? null,
       findId: null,
       on,
       atMs,

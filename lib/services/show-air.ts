@@ -9,6 +9,7 @@ import type { DiaryEntry } from './diary.ts'
 import type { Project } from './kept.ts'
 import type { World } from './ports.ts'
 import { couponOf, type CouponRead } from './show-air-coupon.ts'
+import { airMeaning, type AirMeaning } from './show-air-meaning.ts'
 
 export interface AirShown {
   readonly project: Project
@@ -18,6 +19,8 @@ export interface AirShown {
   /** Where a coupon may have hung. */
   readonly places: { readonly rooms: readonly string[]; readonly boxes: readonly string[] }
   readonly limits: readonly MetalLimits[]
+  /** Of the metals that hung here; of all where none did yet. */
+  readonly meaning: readonly AirMeaning[]
 }
 
 export interface AirOfRoom {
@@ -65,6 +68,7 @@ export async function showAir({ store, knowledge, today }: World, projectId: str
       projectId,
       kinds: ['coupon'],
     })) as readonly DiaryEntry<'coupon'>[]
+    const hung = couponMetals.filter((metal) => entries.some((entry) => entry.given.metal === metal))
     const rooms = Map.groupBy(entries.toReversed(), ({ room, box }) => room ?? roomOfBox.get(box ?? '') ?? '')
     return given({
       project,
@@ -79,6 +83,7 @@ export async function showAir({ store, knowledge, today }: World, projectId: str
       limits: couponMetals.flatMap((metal) =>
         ways.map((weighed) => ({ metal, weighed, limits: indoorLimits({ metal, weighed }, knowledge) })),
       ),
+      meaning: airMeaning(hung.length === 0 ? couponMetals : hung, knowledge),
     })
   })
 }

@@ -80,9 +80,10 @@ function fewerBins(problem: BinProblem, packing: Packing, course: Course, spare:
     const victim = victimOf(loading.loads, problem, failures, course.draw)
     if (victim === null) break
     const items = [...victim.items]
+    const others = beside(problem, loading.loads, victim)
     for (const item of items) take(loading, item)
     closeLoad(loading, victim)
-    const pool = poolOf(loading, loading.loads, items, course.draw)
+    const pool = poolOf(loading, others, items, course.draw)
     let budget = patience * (1 + failures) * (1 + Math.ceil(items.length / 4))
     while (pool.items.length > 0 && budget > 0 && course.left() > spare && course.step()) {
       budget -= 1
@@ -99,10 +100,20 @@ function fewerBins(problem: BinProblem, packing: Packing, course: Course, spare:
 /** Steps for the first try to empty a bin; every try that fails leaves more to the next. */
 const patience = 400
 
-/** The emptiest bins first, then any. */
+/** The emptiest bins first, then any; none of which nothing can go anywhere. */
 function victimOf(loads: readonly Load[], problem: BinProblem, failures: number, draw: Draw): Load | null {
-  const movable = loads.filter(({ opened }) => opened === null)
-  if (movable.length === 0 || loads.length < 2) return null
-  const rising = movable.toSorted((a, b) => fullness(problem, a) - fullness(problem, b))
+  const rising = loads
+    .filter((load) => load.opened === null && beside(problem, loads, load).length > 0)
+    .toSorted((a, b) => fullness(problem, a) - fullness(problem, b))
+  if (rising.length === 0) return null
   return failures < 4 && failures < rising.length ? rising[failures]! : rising[below(draw, rising.length)]!
 }
+
+/** Bins in which anything of this one may lie as they are; of few bins all, for what lies there can make room. */
+function beside({ items }: BinProblem, loads: readonly Load[], load: Load): readonly Load[] {
+  const sorts = new Set(load.items.map((item) => items[item]!.sort))
+  const open = loads.filter((other) => other !== load && [...sorts].some((sort) => other.blocked[sort] === 0))
+  return open.length === 0 || loads.length > few ? open : loads.filter((other) => other !== load)
+}
+
+const few = 40

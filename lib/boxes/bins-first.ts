@@ -1,16 +1,7 @@
 import type { BinItem, BinProblem, Packing } from './bin-problem.ts'
-import {
-  emptyLoading,
-  ends,
-  openLoad,
-  packingOf,
-  part,
-  put,
-  takes,
-  type Load,
-  type Loading,
-} from './bins-load.ts'
-import { smallerKinds } from './bins-kinds.ts'
+import { emptyLoading, ends, packingOf, part, put, takes, type Load, type Loading } from './bins-load.ts'
+import { packByBin } from './bins-by-bin.ts'
+import { openBiggest, smallerKinds } from './bins-kinds.ts'
 import { better, worthOf } from './bins-worth.ts'
 
 /** How big an item is beside the biggest bin that takes it: parts of both sizes together. */
@@ -63,7 +54,14 @@ const byRank =
 export function packAtOnce(problem: BinProblem): Packing {
   const limited = problem.kinds.some(({ count }) => Number.isFinite(count))
   const orders = [byBand, bySize, byScarcerSize, ...(limited ? [byRank(byBand), byRank(bySize)] : [])]
-  const packings = [...orders.map((order) => bestFit(problem, order)), firstFitDecreasing(problem)]
+  const byBin = orders
+    .filter((_, at) => at === 0 || at === 3)
+    .map((order) => packByBin(problem, queueOf(problem, order)))
+  const packings = [
+    ...orders.map((order) => bestFit(problem, order)),
+    ...byBin.filter((packing) => packing !== null),
+    firstFitDecreasing(problem),
+  ]
   return packings.reduce((best, one) => (better(worthOf(problem, one), worthOf(problem, best)) ? one : best))
 }
 
@@ -80,16 +78,12 @@ type Choose = (loading: Loading, loads: readonly Load[], item: number) => Load |
 
 function fit(problem: BinProblem, order: Order, choose: Choose): Packing {
   const loading = emptyLoading(problem)
-  const { items } = problem
-  const queue = items
-    .map((_, item) => item)
-    .filter((item) => loading.of[item] === null && items[item]!.kinds.length > 0)
-    .toSorted(order(problem))
+  const queue = queueOf(problem, order).filter((item) => loading.of[item] === null)
   const least = leastAhead(problem, queue)
   let open = [...loading.loads]
   queue.forEach((item, at) => {
     const fitting = open.filter((load) => takes(loading, item, load))
-    const load = choose(loading, fitting, item) ?? opened(loading, item)
+    const load = choose(loading, fitting, item) ?? openBiggest(loading, item)
     if (load === null) return
     if (load.items.length === 0 && load.opened === null) open.push(load)
     put(loading, item, load)
@@ -98,6 +92,12 @@ function fit(problem: BinProblem, order: Order, choose: Choose): Packing {
   })
   return smallerKinds(problem, packingOf(loading))
 }
+
+const queueOf = (problem: BinProblem, order: Order): readonly number[] =>
+  problem.items
+    .map((_, item) => item)
+    .filter((item) => problem.items[item]!.kinds.length > 0)
+    .toSorted(order(problem))
 
 interface Least {
   readonly first: number
@@ -144,20 +144,4 @@ function narrows(problem: BinProblem, load: Load, sort: number): boolean {
   if (before === null) return false
   const { low, high } = problem.sorts[sort]!
   return low > before.low || high < before.high
-}
-
-/** The biggest bin that can still be opened for it; for what lies alone the smallest. */
-function opened(loading: Loading, item: number): Load | null {
-  const { problem, free } = loading
-  const { kinds, sort, first, second } = problem.items[item]!
-  const fitting = kinds.filter(
-    (kind) => free[kind]! > 0 && problem.kinds[kind]!.first >= first && problem.kinds[kind]!.second >= second,
-  )
-  if (fitting.length === 0) return null
-  const alone = problem.mayShare[sort * problem.sorts.length + sort] === 0
-  const size = (kind: number) => problem.kinds[kind]!.first
-  const chosen = fitting.reduce((best, kind) =>
-    (alone ? size(kind) < size(best) : size(kind) > size(best)) ? kind : best,
-  )
-  return openLoad(loading, chosen)
 }

@@ -1,5 +1,5 @@
 import type { BinProblem, Packing } from './bin-problem.ts'
-import { loadingOf, packingOf, upkeepOf, type Load, type Loading } from './bins-load.ts'
+import { loadingOf, openLoad, packingOf, upkeepOf, type Load, type Loading } from './bins-load.ts'
 
 /** Every bin that was opened becomes one of the kind with least upkeep, and the smallest of those, that holds what is in it. */
 export function smallerKinds(problem: BinProblem, packing: Packing): Packing {
@@ -32,4 +32,20 @@ export function holds({ kinds, items }: BinProblem, load: Load, kind: number): b
     second >= load.second &&
     load.items.every((item) => items[item]!.kinds.includes(kind))
   )
+}
+
+/** The biggest bin that can still be opened for it; for what lies alone the smallest. */
+export function openBiggest(loading: Loading, item: number): Load | null {
+  const { problem, free } = loading
+  const { kinds, sort, first, second } = problem.items[item]!
+  const fitting = kinds.filter(
+    (kind) => free[kind]! > 0 && problem.kinds[kind]!.first >= first && problem.kinds[kind]!.second >= second,
+  )
+  if (fitting.length === 0) return null
+  const alone = problem.mayShare[sort * problem.sorts.length + sort] === 0
+  const size = (kind: number) => problem.kinds[kind]!.first
+  const chosen = fitting.reduce((best, kind) =>
+    (alone ? size(kind) < size(best) : size(kind) > size(best)) ? kind : best,
+  )
+  return openLoad(loading, chosen)
 }

@@ -60,6 +60,8 @@ export interface PackBox {
   readonly roomTemperatureC: Band | null
   /** What it is meant to hold now; null: not written. */
   readonly targetRhPercent: Band | null
+  /** Something written of the box calls for a stop: nobody opens it. */
+  readonly stopped: boolean
 }
 
 /** Figures of content/figures/packing-store.yaml and the rooms' own, handed in as numbers. */

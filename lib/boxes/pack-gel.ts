@@ -67,15 +67,14 @@ export function gelForPacking(
 }
 
 function enclosureOf(box: PackBox, band: Band, figures: GelFigures): Enclosure {
-  const { roomTemperatureC: room } = box
+  const middle =
+    box.roomTemperatureC === null ? NaN : (box.roomTemperatureC.min + box.roomTemperatureC.max) / 2
+  const inLoop = band.max > figures.loopFromRhPercent
   return {
     volumeL: box.volumeL ?? 0,
     gelKg: 0,
     airChangesPerDay: box.airChangesPerDay ?? figures.airChangesPerDay,
-    temperatureC: room === null ? figures.roomTemperatureC : (room.min + room.max) / 2,
-    reservoirGPerKgPercent:
-      band.max > figures.loopFromRhPercent
-        ? figures.reservoirInLoopGPerKgPercent
-        : figures.reservoirGPerKgPercent,
+    temperatureC: Number.isFinite(middle) ? middle : figures.roomTemperatureC,
+    reservoirGPerKgPercent: inLoop ? figures.reservoirInLoopGPerKgPercent : figures.reservoirGPerKgPercent,
   }
 }

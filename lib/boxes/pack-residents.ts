@@ -26,10 +26,11 @@ export function residentsOf(
   const stays: Stays[] = []
   const closed = new Set<PackBox>()
   const opened = new Map<PackBox, readonly PackFind[]>()
+  for (const box of boxes) if (box.stopped) closed.add(box)
   for (const [name, own] of Map.groupBy(finds, ({ box }) => box)) {
     if (name === null) continue
     const box = byName.get(name)
-    const stopped = own.some((find) => find.stopped)
+    const stopped = box?.stopped === true || own.some((find) => find.stopped)
     for (const find of own) {
       if (stopped) stays.push({ findId: find.id, box: name, why: find.stopped ? 'stopped' : 'beside-a-stop' })
       else if (undecided(find)) stays.push({ findId: find.id, box: name, why: 'no-one-band' })

@@ -48,7 +48,7 @@ function lidOf(entries: readonly DiaryEntry[]): BoxLine['lid'] {
 }
 
 /** Everything a person has written of a box in words of their own. */
-function wordsOf({ given }: Box, entries: readonly DiaryEntry[]): readonly string[] {
+export function wordsOf({ given }: Box, entries: readonly DiaryEntry[]): readonly string[] {
   const own = [given.seal_note ?? '', ...Object.values(given.extra ?? {})]
   const told = entries.flatMap(({ given: entry }) => [
     ...Object.values(entry.extra ?? {}),

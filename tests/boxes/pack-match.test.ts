@@ -17,18 +17,14 @@ function mostByTrying(
 
 describe('boxes given out', () => {
   it('keep as much as any giving out could', () => {
-    const table = fc
-      .integer({ min: 1, max: 5 })
-      .chain((rows) =>
-        fc
-          .integer({ min: rows, max: 6 })
-          .chain((columns) =>
-            fc.array(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: columns, maxLength: columns }), {
-              minLength: rows,
-              maxLength: rows,
-            }),
-          ),
-      )
+    const table = fc.integer({ min: 1, max: 5 }).chain((rows) =>
+      fc.integer({ min: rows, max: 6 }).chain((columns) =>
+        fc.array(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: columns, maxLength: columns }), {
+          minLength: rows,
+          maxLength: rows,
+        }),
+      ),
+    )
     fc.assert(
       fc.property(table, (weights) => {
         const match = bestMatch(weights)

@@ -27,6 +27,7 @@ export function aBox(name: string | null, also: Partial<PackBox> = {}): PackBox 
     roomRhPercent: { min: 40, max: 60 },
     roomTemperatureC: { min: 16, max: 20 },
     targetRhPercent: null,
+    stopped: false,
     ...also,
   }
 }

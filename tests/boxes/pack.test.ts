@@ -213,6 +213,15 @@ describe('what stays where it is', () => {
     }
   })
 
+  it('nor of one whose own note calls for a stop, empty or not', () => {
+    const { proposal, whyOf } = proposed(
+      [aFind('a', { ...copper, box: 'B1' }), aFind('b')],
+      [aBox('B1', { stopped: true }), aBox('B2', { stopped: true })],
+    )
+    expect(proposal.stays).toEqual([{ findId: 'id-a', box: 'B1', why: 'beside-a-stop' }])
+    expect(whyOf('b')).toEqual([{ code: 'no-box' }])
+  })
+
   it('what no band suits waits for a conservator, and nothing new is put beside it', () => {
     const undecided = { rhPercent: null, keep: 'as-found' } as const
     const finds = [aFind('a', { ...undecided, box: 'B1' }), aFind('b', { box: 'B1' }), aFind('c')]

@@ -1,17 +1,16 @@
+import type { Figure, Knowledge } from '../knowledge/knowledge.ts'
 import type { Excursion } from '../logger/excursions.ts'
-import type { LogForm } from '../logger/read/log-form.ts'
-import type { Beyond } from '../logger/beyond.ts'
-import type { LogStatistics } from '../logger/statistics.ts'
 import type { FlatFloor } from '../logger/flat-floor.ts'
+import type { LogForm } from '../logger/read/log-form.ts'
 import type { NoSeasonalBand, SeasonalBand } from '../logger/seasonal-band.ts'
 import type { SensorError } from '../logger/sensor-error.ts'
-import type { Figure, Knowledge } from '../knowledge/knowledge.ts'
+import type { LogStatistics } from '../logger/statistics.ts'
 import { numberWords } from './band.ts'
-import { hoursWords } from './box-excursion.ts'
 import { instantWords, lastingWords, stretchWords } from './chart-time.ts'
 import { shortCitation } from './citation.ts'
 import { figureWords } from './figure.ts'
 import { countWords } from './list.ts'
+import { limitLines, shareWords, type NearLimit } from './logger-limits.ts'
 import { wrap } from './wrap.ts'
 
 /** What the readings of one sensor say, as far as words are made of it. */
@@ -28,33 +27,12 @@ export interface LogInWords {
   readonly countsDoubtful: boolean
 }
 
-interface NearLimit {
-  readonly readRhPercent: number
-  readonly limitRhPercent: number
-  readonly chance: number
-}
-
 const percent = (value: number) => `${numberWords(value)} %`
+const degrees = (value: number) => `${numberWords(value)} °C`
 
-/** `9 % chance`, `less than 1 % chance`: a chance is never told as none or as certain. */
-export function chanceWords(chance: number): string {
-  const whole = Math.round(100 * chance)
-  if (whole < 1) return 'less than 1 % chance'
-  return whole > 99 ? 'more than 99 % chance' : `${whole} % chance`
-}
-
-/** `9 % chance that a reading of 13 % was really over 15 %`. */
-export const nearLimitWords = (
-  { readRhPercent, limitRhPercent, chance }: NearLimit,
-  side: 'over' | 'under',
-) =>
-  `${chanceWords(chance)} that a reading of ${percent(readRhPercent)} was really ${side} ${percent(limitRhPercent)}`
-
-/** Where the readings lie and what is missing. */
-function spanWords(
-  { readings, fromMs, toMs, intervalMs, gaps, coveragePercent }: LogStatistics,
-  zone: string,
-): string {
+/** When it was read, and what is missing. */
+function spanWords(statistics: LogStatistics, zone: string): string {
+  const { readings, fromMs, toMs, intervalMs, gaps, coveragePercent } = statistics
   if (fromMs === null || toMs === null) return 'No humidity was read.'
   const often = intervalMs > 0 ? `, one every ${lastingWords(intervalMs)}` : ''
   const when = fromMs === toMs ? instantWords(fromMs, zone) : stretchWords(fromMs, toMs, zone)
@@ -66,126 +44,91 @@ function spanWords(
   return `${countWords(readings, 'reading')}${often}, ${when} (${zone}); ${missing}.`
 }
 
-function beyondWords(
-  beyond: Beyond,
-  worst: Excursion | undefined,
-  side: 'above' | 'below',
-  zone: string,
-): string {
-  const limit = percent(beyond.limitRhPercent)
-  const unknown =
-    beyond.hoursCannotTell > 0
-      ? ` For ${hoursWords(beyond.hoursCannotTell)} nobody can tell: the logger does not read so low.`
-      : ''
-  if (worst === undefined) return `Never ${side} ${limit}.${unknown}`
-  const times = countWords(beyond.excursions, 'time')
-  const longest =
-    beyond.longest && beyond.excursions > 1 ? `, the longest ${hoursWords(beyond.longest.hours)}` : ''
-  return `${hoursWords(beyond.hours)} ${side} ${limit}, ${share(beyond.percentOfTime)} of the time, in ${times}${longest}; worst ${percent(worst.worstRhPercent)} on ${instantWords(worst.worstAtMs, zone)}. Together ${numberWords(beyond.doseRhPercentHours)} % h beyond it.${unknown}`
-}
-
-const share = (value: number) => (value > 0 && value < 1 ? 'less than 1 %' : `${Math.round(value)} %`)
-
-function errorWords(beyond: Beyond, { rhPercent }: SensorError): string {
-  const { least, most } = beyond.hoursWithError
-  return `A sensor that is off by ${percent(rhPercent)} may make that anything from ${least === 0 ? 'nothing' : hoursWords(least)} to ${most === 0 ? 'nothing' : hoursWords(most)}.`
-}
-
-function worstOf(excursions: readonly Excursion[], kind: Excursion['kind']): Excursion | undefined {
-  const sign = kind === 'above' ? 1 : -1
-  return excursions
-    .filter((one) => one.kind === kind)
-    .toSorted((a, b) => sign * (b.worstRhPercent - a.worstRhPercent) || a.fromMs - b.fromMs)[0]
-}
-
-function sideLines(told: LogInWords, side: 'above' | 'below', zone: string): readonly string[] {
-  const beyond = side === 'above' ? told.statistics.humidity?.above : told.statistics.humidity?.below
-  const near = side === 'above' ? told.overLimit : told.underLimit
-  if (!beyond) return []
-  return [
-    beyondWords(beyond, worstOf(told.excursions, side), side, zone),
-    ...(beyond.hoursWithError.most > 0 ? [errorWords(beyond, told.error)] : []),
-    ...(near && near.chance >= 0.005
-      ? [`${nearLimitWords(near, side === 'above' ? 'over' : 'under')}.`]
-      : []),
-  ]
-}
-
-function courseWords({ humidity }: LogStatistics, zone: string): readonly string[] {
+function courseLines({ humidity }: LogStatistics, zone: string): readonly string[] {
   if (!humidity) return []
   const atMost = humidity.atMost ? 'at most ' : ''
   const [low, , high] = humidity.percentiles
   const most =
-    low && high && low.percent === 7 && high.percent === 93
-      ? `; seven readings in a hundred lie below ${percent(low.rhPercent)}, seven above ${percent(high.rhPercent)}`
+    low?.percent === 7 && high?.percent === 93
+      ? `; seven readings in a hundred lie at ${percent(low.rhPercent)} or below, seven at ${percent(high.rhPercent)} or above`
       : ''
-  const change = humidity.greatestChange
+  const { day, greatestChange: change } = humidity
   return [
     `Mean ${atMost}${percent(humidity.mean)}, from ${atMost}${percent(humidity.min)} to ${percent(humidity.max)}${most}.`,
-    ...(humidity.day
+    ...(day && day.highest.toMs !== day.lowest.toMs
       ? [
-          `Dampest 24 hours ${percent(humidity.day.highest.rhPercent)}, to ${instantWords(humidity.day.highest.toMs, zone)}; driest ${percent(humidity.day.lowest.rhPercent)}.`,
+          `The dampest 24 hours had ${percent(day.highest.rhPercent)} in the mean, up to ${instantWords(day.highest.toMs, zone)}; the driest ${percent(day.lowest.rhPercent)}.`,
         ]
       : []),
-    ...(change
+    ...(change && change.fromRhPercent !== change.toRhPercent
       ? [
-          `Greatest change within 24 hours: ${percent(change.fromRhPercent)} to ${percent(change.toRhPercent)}, ${stretchWords(change.fromMs, change.toMs, zone)}.`,
+          `The greatest change within 24 hours went from ${percent(change.fromRhPercent)} to ${percent(change.toRhPercent)}, ${stretchWords(change.fromMs, change.toMs, zone)}.`,
         ]
       : []),
   ]
 }
 
-function airWords({ temperatureC, moisture }: LogStatistics): readonly string[] {
+function airLines({ temperatureC, moisture }: LogStatistics): readonly string[] {
   if (!temperatureC) return ['No temperature was read.']
-  const celsius = `Temperature ${numberWords(temperatureC.mean)} °C in the mean, ${numberWords(temperatureC.min)} to ${numberWords(temperatureC.max)} °C.`
-  if (!moisture) return [celsius]
-  const { absoluteHumidityGPerM3: water, dewPointC, frostPointC } = moisture
+  const { mean, min, max } = temperatureC
+  const celsius =
+    min === max
+      ? `Temperature ${degrees(min)} throughout`
+      : `Temperature ${degrees(mean)} in the mean, from ${degrees(min)} to ${degrees(max)}`
+  if (!moisture) return [`${celsius}.`]
+  const { absoluteHumidityGPerM3, dewPointC, frostPointC } = moisture
   const point =
-    frostPointC.mean === null
-      ? dewPointC.mean === null
+    frostPointC.mean !== null
+      ? `; frost would form at ${degrees(frostPointC.mean)}`
+      : dewPointC.mean === null
         ? ''
-        : `; dew point ${numberWords(dewPointC.mean)} °C`
-      : `; frost point ${numberWords(frostPointC.mean)} °C`
-  return [celsius, `${numberWords(water.mean)} g of water in a cubic metre of air${point}.`]
+        : `; dew would form at ${degrees(dewPointC.mean)}`
+  return [
+    `${celsius}; ${numberWords(absoluteHumidityGPerM3.mean)} g of water in a cubic metre of air${point}.`,
+  ]
 }
 
-function seasonalWords(seasonal: LogInWords['seasonal']): readonly string[] {
+function seasonalLines(seasonal: LogInWords['seasonal']): readonly string[] {
   if (!seasonal.ok) {
     const { problems } = seasonal
-    return problems.because === 'too-short'
-      ? []
-      : [`No seasonal band: only ${numberWords(problems.coveragePercent)} % of the time was read.`]
+    if (problems.because === 'too-short') return []
+    return [`No seasonal band: only ${numberWords(problems.coveragePercent)} % of the time was read.`]
   }
   const { lowRhPercent, highRhPercent } = seasonal.value
   return [
-    `About its seasonal level it swings from ${numberWords(lowRhPercent)} to +${numberWords(highRhPercent)} %. That is told for organic materials, by a standard known from memory; it says nothing of metal kept dry.`,
+    `About its seasonal level it swings from ${numberWords(lowRhPercent)} to +${numberWords(highRhPercent)} %. That is told for organic materials, by a standard known from memory; it says nothing of metal that is kept dry.`,
   ]
 }
 
-function floorWords({ atRhPercent, share: part, from }: FlatFloor): string {
+function floorWords({ atRhPercent, share, from }: FlatFloor): string {
   const how = from === 'register' ? 'as was said of it' : 'as its flat line shows'
-  return `This logger reads nothing below ${percent(atRhPercent)}, ${how}: ${share(100 * part)} of its readings lie there, and the air was as dry as that or drier.`
+  return `This logger reads nothing below ${percent(atRhPercent)}, ${how}: ${shareWords(100 * share)} of its readings lie there, and the air was as dry as that or drier.`
 }
 
 /** One sensor's readings in plain words, a statement each. */
 export function logLines(told: LogInWords, zone: string): readonly string[] {
-  const { statistics } = told
+  const { statistics, excursions, error, floor } = told
+  const { above, below } = statistics.humidity ?? { above: null, below: null }
   return [
     spanWords(statistics, zone),
-    ...(told.countsDoubtful ? ['So much is missing that hours and counts below hardly stand.'] : []),
-    ...(told.floor ? [floorWords(told.floor)] : []),
-    ...sideLines(told, 'above', zone),
-    ...sideLines(told, 'below', zone),
-    ...courseWords(statistics, zone),
-    ...airWords(statistics),
-    ...seasonalWords(told.seasonal),
+    ...(told.countsDoubtful ? ['So much is missing that the hours and counts below hardly stand.'] : []),
+    ...(floor ? [floorWords(floor)] : []),
+    ...(above
+      ? limitLines({ side: 'above', beyond: above, excursions, near: told.overLimit, error }, zone)
+      : []),
+    ...(below
+      ? limitLines({ side: 'below', beyond: below, excursions, near: told.underLimit, error }, zone)
+      : []),
+    ...courseLines(statistics, zone),
+    ...airLines(statistics),
+    ...seasonalLines(told.seasonal),
     ...(statistics.implausible > 0
       ? [`${countWords(statistics.implausible, 'value')} can be no humidity and were left out.`]
       : []),
   ]
 }
 
-/** The same for a terminal, a statement a line. */
+/** The same for a terminal. */
 export function logText(told: LogInWords, zone: string): string {
   return logLines(told, zone)
     .map((line) => wrap('  ', line))
@@ -193,7 +136,7 @@ export function logText(told: LogInWords, zone: string): string {
 }
 
 /** How the moments of a file were understood, where nobody said it. */
-export function zoneSaid({ timeZone: { zone, how } }: LogForm): string {
+export function zoneSaid({ timeZone: { zone, how } }: Pick<LogForm, 'timeZone'>): string {
   switch (how) {
     case 'in-stamps':
       return 'Its stamps name their own distance from UTC.'
@@ -202,7 +145,7 @@ export function zoneSaid({ timeZone: { zone, how } }: LogForm): string {
     case 'answered':
       return `Read by the clock of ${zone}, as told.`
     case 'clock-not-changed':
-      return `Read by ${zone}: its clock was left alone when others were changed. Give --time-zone where that is wrong.`
+      return `Read as ${zone}: its clock was left alone when others were changed. Give --time-zone where that is wrong.`
     case 'assumed':
       return `It names no time zone and none was given: read as ${zone}. Give --time-zone, as Europe/London, where that is wrong.`
   }
@@ -211,6 +154,6 @@ export function zoneSaid({ timeZone: { zone, how } }: LogForm): string {
 /** That a limit was taken where none was given, and whose it is. */
 export function limitTakenWords(figure: Figure, knowledge: Knowledge): string {
   const work = knowledge.works[figure.source.work]
-  const whose = work === undefined ? '' : `, ${shortCitation(work)}`
-  return `No limit was given: held against ${figureWords(figure, knowledge)} (${figure.says}${whose}).`
+  const whose = work === undefined ? '' : `; ${shortCitation(work)}`
+  return `No limit was given: held against ${figureWords(figure, knowledge)}. ${figure.says}${whose}.`
 }

@@ -1,7 +1,7 @@
 import type { ColumnUse, DateOrder, HumidityScale } from './log-answers.ts'
 
 export type LogEncoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252'
-export type LogDelimiter = ',' | ';' | '\t' | '|' | 'spaces'
+export type LogDelimiter = ',' | ';' | '\t' | '|' | 'spaces' | 'cells'
 
 export interface LogColumn {
   /** Place of the column, from 0. */

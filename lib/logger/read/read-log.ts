@@ -2,25 +2,14 @@ import { logProblem, type LogProblem } from '../log-problem.ts'
 import type { Channel } from '../series.ts'
 import type { LogAnswers, LogQuestion } from './log-answers.ts'
 import type { LogForm } from './log-form.ts'
+import { noRows, type LogRows } from './log-rows.ts'
+import { openReading } from './open-reading.ts'
+import { settle, type Settled } from './settle.ts'
+import type { Survey } from './survey.ts'
+import type { ReadingOptions, Walked } from './table-reading.ts'
+import type { WalkState } from './walk-state.ts'
 
 export type { LogAnswers, LogQuestion } from './log-answers.ts'
-
-/** Lines and readings, counted. */
-export interface LogRows {
-  readonly lines: number
-  /** Readings that stand in the series, over all channels together. */
-  readonly read: number
-  /** Readings with a moment and no value at all: the sensor gave none. */
-  readonly empty: number
-  /** Lines of the table that gave no reading. */
-  readonly unreadable: number
-  /** Readings that stood there twice with the same values; left out once. */
-  readonly repeated: number
-  /** Readings of a moment that another reading tells otherwise; the first was kept. */
-  readonly disagreeing: number
-  /** How often a reading is earlier than the one before it. */
-  readonly backward: number
-}
 
 export interface LogRead {
   readonly channels: readonly Channel[]
@@ -31,22 +20,75 @@ export interface LogRead {
   readonly rows: LogRows
 }
 
+function formOf(survey: Survey, state: WalkState, settled: Settled): LogForm {
+  const { layout } = survey
+  return {
+    encoding: state.decoder.encoding(),
+    delimiter: layout.delimiter,
+    decimalMark: layout.decimalMark,
+    headingLine: layout.headingLine,
+    firstLine: survey.rows[0]?.line ?? null,
+    columns: layout.columns,
+    heading: survey.entries,
+    serial: survey.serial,
+    model: survey.model,
+    dates: settled.dates,
+    clock: survey.twelveHours ? '12-hour' : '24-hour',
+    timeZone: settled.timeZone,
+    temperature: settled.units.temperature,
+    humidity: settled.units.humidity,
+  }
+}
+
+function result({ book, lines, outcome }: Walked): LogRead {
+  if ('failure' in outcome) {
+    const { failure, line, found } = outcome
+    const code = failure === 'no-readings' && found.trim() === '' ? 'empty-file' : failure
+    const problems = [logProblem(code, code === 'empty-file' ? null : line, found), ...book.list()]
+    return { channels: [], form: null, asks: [], problems, rows: { ...noRows, lines } }
+  }
+  const { survey, state } = outcome
+  const settled = settle(state, survey)
+  const { encoding } = state.decoder
+  if (encoding() === 'windows-1252') book.note('read-in-old-encoding', null, encoding())
+  for (const [quantity, code] of [
+    ['humidity', 'no-humidity'],
+    ['temperature', 'no-temperature'],
+  ] as const) {
+    const held = state.tables.some(({ layout }) => layout.values.some((value) => value.quantity === quantity))
+    if (!held) book.note(code, survey.layout.headingLine, survey.layout.headings.join(' | '))
+  }
+  if (settled.rows.read === 0) book.note('no-readings', survey.rows[0]!.line, survey.rows[0]!.text)
+  if (settled.rows.read === 1) book.note('one-reading', survey.rows[0]!.line, survey.rows[0]!.text)
+  return {
+    channels: settled.channels,
+    form: formOf(survey, state, settled),
+    asks: [...(survey.question ? [survey.question] : []), ...settled.asks],
+    problems: book.list(),
+    rows: { ...settled.rows, lines },
+  }
+}
+
 /** Reads the text of any logger. Whatever was not answered is read as proposed, and asked. */
-export function readLog(_bytes: Uint8Array, _answers: LogAnswers): LogRead {
-  const rows = { lines: 0, read: 0, empty: 0, unreadable: 0, repeated: 0, disagreeing: 0, backward: 0 }
-  return { channels: [], form: null, asks: [], problems: [logProblem('no-readings', null, '')], rows }
+export function readLog(bytes: Uint8Array, answers: LogAnswers, options: ReadingOptions = {}): LogRead {
+  const reading = openReading(answers, { bytes: bytes.length, ...options })
+  reading.feed(bytes)
+  return result(reading.end())
 }
 
 /** The same for a file that need not be in memory at once; `bytes` is its size, where known. */
 export async function readLogFile(
-  _chunks: AsyncIterable<Uint8Array>,
+  chunks: AsyncIterable<Uint8Array>,
   answers: LogAnswers,
-  _bytes?: number,
+  bytes?: number,
 ): Promise<LogRead> {
-  return readLog(new Uint8Array(), answers)
+  const reading = openReading(answers, { bytes })
+  for await (const chunk of chunks) reading.feed(chunk)
+  return result(reading.end())
 }
 
-/** The same for cells that another reader took out of a workbook. */
-export function readLogRows(_rows: readonly (readonly string[])[], answers: LogAnswers): LogRead {
-  return readLog(new Uint8Array(), answers)
+/** The same for cells that another reader took out of a workbook; a line is a row of it. */
+export function readLogRows(rows: readonly (readonly string[])[], answers: LogAnswers): LogRead {
+  const lines = rows.map((cells) => cells.map((cell) => cell.replace(/\s+/g, ' ')).join('\t'))
+  return readLog(new TextEncoder().encode(`${lines.join('\n')}\n`), answers, { only: ['cells'] })
 }

@@ -1,0 +1,97 @@
+import { openTally, printed } from './cell-tally.ts'
+import type { ProblemBook } from './problem-book.ts'
+import { lineOf, type Store } from './store.ts'
+import { asCelsius, type Unit } from './units.ts'
+import type { UnitsDecided } from './value-units.ts'
+
+/** Above 100 % is condensation or a sensor a little off; beyond this it is no humidity. */
+const dampest = 105
+const coldest = -80
+const warmest = 120
+
+/** Most columns hold nothing out of range and no gap, and that is quickly seen. */
+function isWithin(column: Float32Array, count: number, low: number, high: number): boolean {
+  for (let at = 0; at < count; at++) if (!(column[at]! >= low && column[at]! <= high)) return false
+  return true
+}
+
+function checkHumidity(store: Store, slot: number, factor: number, book: ProblemBook): boolean {
+  const column = store.values[slot]!
+  if (factor === 1 && isWithin(column, store.count, 0, 100)) return false
+  const tally = openTally(store, slot, book)
+  for (let at = 0; at < store.count; at++) {
+    const given = column[at]!
+    const value = given * factor
+    if (value >= 0 && value <= dampest) {
+      if (value > 100) tally.add('humidity-over-100', at, value)
+      if (factor !== 1) column[at] = value
+    } else tally.refuse(at, given, 'humidity-out-of-range')
+  }
+  return tally.close()
+}
+
+function checkTemperature(store: Store, slot: number, unit: Unit, book: ProblemBook): boolean {
+  const column = store.values[slot]!
+  const plain = unit === 'celsius'
+  if (plain && isWithin(column, store.count, coldest, warmest)) return false
+  const tally = openTally(store, slot, book)
+  for (let at = 0; at < store.count; at++) {
+    const given = column[at]!
+    const value = plain ? given : asCelsius(given, unit)
+    if (value >= coldest && value <= warmest) {
+      if (!plain) column[at] = value
+    } else tally.refuse(at, given, 'temperature-out-of-range')
+  }
+  return tally.close()
+}
+
+/** Temperature and humidity that change places from one reading to the next: told, not mended. */
+function checkSwap(store: Store, warm: number, damp: number, book: ProblemBook): void {
+  const t = store.values[warm]!
+  const rh = store.values[damp]!
+  let before = t[0]!
+  for (let at = 1; at < store.count; at++) {
+    const jump = Math.abs(t[at]! - before)
+    before = t[at]!
+    if (!(jump > 10)) continue
+    const crossed = Math.abs(t[at]! - rh[at - 1]!) < jump / 5 && Math.abs(rh[at]! - t[at - 1]!) < jump / 5
+    if (crossed)
+      book.note('columns-seem-swapped', lineOf(store, at), `${printed(t[at]!)} | ${printed(rh[at]!)}`)
+  }
+}
+
+/** Takes out the moments of readings that hold no value at all; how many there were. */
+function dropEmpty(store: Store): number {
+  const [first, ...others] = store.values
+  let dropped = 0
+  for (let at = 0; at < store.count; at++) {
+    if (!Number.isNaN(first![at]!) || others.some((column) => !Number.isNaN(column[at]!))) continue
+    if (!Number.isNaN(store.civilMs[at]!)) dropped++
+    store.civilMs[at] = Number.NaN
+  }
+  return dropped
+}
+
+/** Brings values into percent and °C, in place, and takes out what no sensor can have measured; the readings left empty. */
+export function checkValues(store: Store, units: UnitsDecided, book: ProblemBook): number {
+  let withGaps = 0
+  for (const [slot, { quantity, unit, heading }] of store.slots.entries()) {
+    if (quantity === 'humidity') {
+      const fraction = unit === null && units.humidity.scale === 'fraction'
+      if (fraction) book.note('humidity-as-fraction', null, heading, heading)
+      if (checkHumidity(store, slot, fraction ? 100 : 1, book)) withGaps++
+    } else {
+      const given = unit ?? units.temperature.unit
+      if (given === 'fahrenheit') book.note('read-as-fahrenheit', null, heading, heading)
+      if (given === 'kelvin') book.note('read-as-kelvin', null, heading, heading)
+      if (checkTemperature(store, slot, given, book)) withGaps++
+    }
+  }
+  for (const [warm, slot] of store.slots.entries()) {
+    const damp = store.slots.findIndex(
+      (other) => other.quantity === 'humidity' && other.channel === slot.channel,
+    )
+    if (slot.quantity === 'temperature' && damp !== -1) checkSwap(store, warm, damp, book)
+  }
+  return withGaps === store.slots.length ? dropEmpty(store) : 0
+}

@@ -43,6 +43,8 @@ import { showBox } from './services/show-box.ts'
 import { showFind } from './services/show-find.ts'
 import { showLogger } from './services/show-logger.ts'
 import { showStore } from './services/show-store.ts'
+import { showWhatIf } from './services/show-what-if.ts'
+import { showKeep } from './services/show-what-if-keep.ts'
 import { startPage } from './services/start-page.ts'
 import { changeWater, noteLid } from './services/tend-box.ts'
 
@@ -122,9 +124,11 @@ const services = {
   showAir,
   showBox,
   showFind,
+  showKeep,
   showLogger,
   showStore,
   showStoreSetting,
+  showWhatIf,
   sitePeople,
   startPage,
   startProject,

@@ -8,6 +8,8 @@ export type Change =
   /** The room at another yearly mean; its swing stays. */
   | { readonly kind: 'drier-room'; readonly meanRhPercent: number }
   | { readonly kind: 'tighter-box'; readonly airChangesPerDay: Range }
+  /** The same box with its gaps closed: so much of what leaks in now still does [1]. */
+  | { readonly kind: 'leaks-less'; readonly times: number }
   | { readonly kind: 'more-gel'; readonly gelKg: number }
   /** Walls of another film: what each lets in, as air changes a day. */
   | {
@@ -63,6 +65,11 @@ function changed(situation: Situation, change: Change): Situation {
     }
     case 'tighter-box':
       return { ...situation, airChangesPerDay: change.airChangesPerDay }
+    case 'leaks-less': {
+      const { low, nominal, high } = airChangesPerDay
+      const { times: by } = change
+      return { ...situation, airChangesPerDay: { low: low * by, nominal: nominal * by, high: high * by } }
+    }
     case 'more-gel':
       return { ...situation, box: { ...box, gelKg: change.gelKg } }
     case 'better-film': {
@@ -111,7 +118,7 @@ export function whatIf(
   const inVain = box.startRhPercent.nominal >= limit
   const among = (cases: readonly Case[]) => (inVain ? cases : cases.filter((_, at) => helped[at]))
   const before = drawnRenewals(now, limit, among(nowCases))
-  const after = drawnRenewals(then, limit, among(thenCases))
+  const after = changes.length === 0 ? before : drawnRenewals(then, limit, among(thenCases))
   const [kgBefore, kgAfter] = [weighed(before, box.gelKg), weighed(after, then.box.gelKg)]
   return {
     beyondHelp: inVain ? 1 : 1 - helped.filter(Boolean).length / helped.length,

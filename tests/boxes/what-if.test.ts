@@ -53,6 +53,11 @@ describe('what a change buys', () => {
     expect(saved.kgPerYear.p10).toBeGreaterThan(0)
   })
 
+  test('half of the gaps closed is a lid twice as tight', () => {
+    const half = buys({ kind: 'leaks-less', times: 0.5 })
+    expect(half).toEqual(buys({ kind: 'tighter-box', airChangesPerDay: range(0.4, 0.5, 0.625) }))
+  })
+
   test('twice the gel halves renewals, and saves hardly a gram', () => {
     const { before, after, saved } = buys({ kind: 'more-gel', gelKg: 1 })
     expect(after.renewalsPerYear.nominal / before.renewalsPerYear.nominal).toBeCloseTo(0.5, 2)

@@ -83,9 +83,10 @@ export function withRows(known: LoggerGiven | null, serial: string, rows: readon
   for (const row of rows) {
     const { box: _b, room: _r, from: _f, to: _t, salts, extra, ...own } = row
     const points = salts === undefined ? null : readSalts(salts)
-    const stand = standOf(row)
-    const others = logger.stood.filter((one) => stand === null || one.from !== stand.from)
+    // Salts that were not understood stay in their column.
     const odd = points === null && salts !== undefined ? { ...extra, salts } : extra
+    const stand = standOf(odd === undefined ? row : { ...row, extra: odd })
+    const others = logger.stood.filter((one) => stand === null || one.from !== stand.from)
     logger = {
       ...logger,
       ...own,

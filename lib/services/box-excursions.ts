@@ -67,7 +67,9 @@ function findsThere(
     )
     return covers(from, to, first, last) && !away
   })
-  return [...new Set(there.map(({ findId }) => findId))]
+  const ids = new Set(there.map(({ findId }) => findId))
+  // In the order of their numbers.
+  return [...limits.finds.keys()].filter((findId) => ids.has(findId))
 }
 
 /** The plan of each find, for today, made when first asked for. */

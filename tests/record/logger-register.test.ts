@@ -86,7 +86,7 @@ describe('the register', () => {
     const odd = withRows(null, 'L1', [{ serial: 'L1', salts: 'about right' }])
     expect(rowsOfLogger(odd)).toEqual([{ serial: 'L1', extra: { salts: 'about right' } }])
     const placed = { serial: 'L1', box: 'B1', from: day('2026-01-01'), salts: 'about right' }
-    const { salts, ...rest } = placed
-    expect(rowsOfLogger(withRows(null, 'L1', [placed]))).toEqual([{ ...rest, extra: { salts } }])
+    const { salts: unread, ...rest } = placed
+    expect(rowsOfLogger(withRows(null, 'L1', [placed]))).toEqual([{ ...rest, extra: { salts: unread } }])
   })
 })

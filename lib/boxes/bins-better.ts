@@ -103,17 +103,26 @@ const patience = 400
 /** The emptiest bins first, then any; none of which nothing can go anywhere. */
 function victimOf(loads: readonly Load[], problem: BinProblem, failures: number, draw: Draw): Load | null {
   const rising = loads
-    .filter((load) => load.opened === null && beside(problem, loads, load).length > 0)
+    .filter((load) => load.opened === null)
     .toSorted((a, b) => fullness(problem, a) - fullness(problem, b))
-  if (rising.length === 0) return null
-  return failures < 4 && failures < rising.length ? rising[failures]! : rising[below(draw, rising.length)]!
+  const from = failures < 4 && failures < rising.length ? failures : below(draw, rising.length)
+  for (let at = 0; at < rising.length; at += 1) {
+    const load = rising[(from + at) % rising.length]!
+    const sorts = sortsIn(problem, load)
+    if (loads.some((other) => other !== load && sorts.some((sort) => other.blocked[sort] === 0))) return load
+  }
+  return null
 }
 
+const sortsIn = ({ items }: BinProblem, load: Load): readonly number[] => [
+  ...new Set(load.items.map((item) => items[item]!.sort)),
+]
+
 /** Bins in which anything of this one may lie as they are; of few bins all, for what lies there can make room. */
-function beside({ items }: BinProblem, loads: readonly Load[], load: Load): readonly Load[] {
-  const sorts = new Set(load.items.map((item) => items[item]!.sort))
-  const open = loads.filter((other) => other !== load && [...sorts].some((sort) => other.blocked[sort] === 0))
-  return open.length === 0 || loads.length > few ? open : loads.filter((other) => other !== load)
+function beside(problem: BinProblem, loads: readonly Load[], load: Load): readonly Load[] {
+  if (loads.length <= few) return loads.filter((other) => other !== load)
+  const sorts = sortsIn(problem, load)
+  return loads.filter((other) => other !== load && sorts.some((sort) => other.blocked[sort] === 0))
 }
 
 const few = 40

@@ -64,9 +64,10 @@ interface Scarcity {
  */
 export function stepOf(pool: Pool): void {
   pool.step += 1
-  if (bringIn(pool) || pool.items.length === 0) return
+  const near = someOf(pool)
+  if (bringIn(pool, near) || pool.items.length === 0) return
   const item = pool.items[below(pool.draw, pool.items.length)]!
-  const exchange = bestExchange(pool, item)
+  const exchange = bestExchange(pool, item, near)
   if (exchange !== null) {
     for (const out of exchange.out) {
       take(pool.loading, out)
@@ -78,10 +79,10 @@ export function stepOf(pool: Pool): void {
 }
 
 /** Puts in all that fits as it is, the heaviest first. */
-function bringIn(pool: Pool): boolean {
+function bringIn(pool: Pool, near: readonly Load[]): boolean {
   let any = false
   for (const item of pool.items.toSorted((a, b) => pool.weight[b]! - pool.weight[a]! || a - b)) {
-    const load = someOf(pool).find((one) => takes(pool.loading, item, one))
+    const load = near.find((one) => takes(pool.loading, item, one))
     if (load === undefined) continue
     enter(pool, item, load)
     any = true
@@ -107,13 +108,13 @@ interface Exchange {
   readonly gain: number
 }
 
-function bestExchange(pool: Pool, item: number): Exchange | null {
+function bestExchange(pool: Pool, item: number, near: readonly Load[]): Exchange | null {
   const { loading, weight, draw } = pool
   const { problem } = loading
   const { sort, kinds } = problem.items[item]!
   let best: Exchange | null = null
   let ties = 1
-  for (const load of someOf(pool)) {
+  for (const load of near) {
     if (!kinds.includes(load.kind)) continue
     const size = problem.kinds[load.kind]!
     const overFirst = load.first + problem.items[item]!.first - size.first

@@ -1,7 +1,7 @@
 import type { MeaningAnswer, MeaningReason } from '../boxes/excursion-meaning.ts'
 import { numberWords } from './band.ts'
 import { countWords, listWords } from './list.ts'
-import { chanceWords } from './logger-text.ts'
+import { chanceWords } from './logger-limits.ts'
 
 /** What an excursion asks of a person. */
 export const meaningWords: Readonly<Record<MeaningAnswer, string>> = {

@@ -1,6 +1,6 @@
 import type { LogNext } from '../boxes/log-next.ts'
 import { countWords, listWords } from './list.ts'
-import { chanceWords } from './logger-text.ts'
+import { chanceWords } from './logger-limits.ts'
 
 /** Why a logger would tell more in this box than in another, strongest first. */
 export function logNextWords(next: LogNext): string {

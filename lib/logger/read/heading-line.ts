@@ -22,9 +22,11 @@ const isWord = (cell: string) => cell !== '' && readCell(cell).kind !== 'number'
 
 /** Headings parted by blanks: two or more blanks part them where that gives the right number. */
 function headingCells(text: string, delimiter: LogDelimiter, width: number): readonly string[] {
-  const bare = text.replace(/^\s*(?:#|\/\/|;(?=\s*[a-z]))+\s*/i, (mark) =>
-    delimiter === ';' ? '' : mark.replace(/./g, ''),
-  )
+  // A sign that has a cell of its own heads the column of numbers; taken for a mark it would shift every heading.
+  const ownCell = delimiter !== 'spaces' && text.replace(/^ *#+ */, '').startsWith(delimiter)
+  if (ownCell && /^ *#/.test(text)) return splitCells(text, delimiter).cells
+  // A mark of comment before the first heading is none of it; one in a cell of its own heads the count of readings.
+  const bare = text.replace(/^\s*(?:#|\/\/)+\s*(?=[\p{L}"])/u, '')
   if (delimiter !== 'spaces') return splitCells(bare, delimiter).cells
   const wide = bare.trim().split(/\t+|\s{2,}/)
   return wide.length === width || wide.length === width - 1 ? wide : splitCells(bare, delimiter).cells

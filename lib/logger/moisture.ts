@@ -22,34 +22,46 @@ interface Points {
   readonly mean: number | null
 }
 
+/** Temperatures are told apart by hundredths of a degree. */
 const lowest = waterValidC.from * 100
 const size = (waterValidC.to - waterValidC.from) * 100 + 1
 
-export function moistureOf({ rhPercent, temperatureC }: Series): MoistureSummary | null {
-  // Pressure and water of saturated air by hundredths of a degree, computed when first met: a log holds few temperatures and
-  // many readings.
-  const saturated = new Float64Array(2 * size)
-  let [readings, sumPa, sumWater] = [0, 0, 0]
-  let [minPa, maxPa, minWater, maxWater] = [Infinity, -Infinity, Infinity, -Infinity]
+/** Humidities by temperature: a log holds millions of readings and few temperatures, and saturation is reckoned once for each. */
+function byTemperature({ rhPercent, temperatureC }: Series) {
+  const counts = new Float64Array(size)
+  const sums = new Float64Array(size)
+  const lows = new Float32Array(size).fill(Infinity)
+  const highs = new Float32Array(size).fill(-Infinity)
   for (let i = 0; i < rhPercent.length; i += 1) {
     const scaled = temperatureC[i]! * 100
     // What is no number fails this too.
     if (!(scaled >= lowest && scaled < lowest + size - 1)) continue
-    const place = ((scaled + (0.5 - lowest)) | 0) * 2
-    if (saturated[place] === 0) {
-      const celsius = (place / 2 + lowest) / 100
-      saturated[place] = saturationOverWaterPa(celsius) / 100
-      saturated[place + 1] = absoluteHumidityGPerM3(celsius, saturated[place])
-    }
-    const pa = rhPercent[i]! * saturated[place]!
-    const grams = rhPercent[i]! * saturated[place + 1]!
-    readings += 1
-    sumPa += pa
-    sumWater += grams
-    if (pa < minPa) minPa = pa
-    if (pa > maxPa) maxPa = pa
-    if (grams < minWater) minWater = grams
-    if (grams > maxWater) maxWater = grams
+    const place = (scaled + (0.5 - lowest)) | 0
+    const rh = rhPercent[i]!
+    counts[place]! += 1
+    sums[place]! += rh
+    if (rh < lows[place]!) lows[place] = rh
+    if (rh > highs[place]!) highs[place] = rh
+  }
+  return { counts, sums, lows, highs }
+}
+
+export function moistureOf(series: Series): MoistureSummary | null {
+  const { counts, sums, lows, highs } = byTemperature(series)
+  let [readings, sumPa, sumWater] = [0, 0, 0]
+  let [minPa, maxPa, minWater, maxWater] = [Infinity, -Infinity, Infinity, -Infinity]
+  for (let place = 0; place < size; place += 1) {
+    if (counts[place] === 0) continue
+    const celsius = (place + lowest) / 100
+    const pa = saturationOverWaterPa(celsius) / 100
+    const water = absoluteHumidityGPerM3(celsius, pa)
+    readings += counts[place]!
+    sumPa += sums[place]! * pa
+    sumWater += sums[place]! * water
+    minPa = Math.min(minPa, lows[place]! * pa)
+    maxPa = Math.max(maxPa, highs[place]! * pa)
+    minWater = Math.min(minWater, lows[place]! * water)
+    maxWater = Math.max(maxWater, highs[place]! * water)
   }
   if (readings === 0) return null
   const points = (point: (vapourPa: number) => number): Points => {

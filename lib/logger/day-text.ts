@@ -18,41 +18,62 @@ export function hundredthsOf(value: number): number | null {
   return Math.abs(whole) <= furthest ? whole + 0 : null
 }
 
+/** Bytes that a day of readings may take at most: seven bits each of numbers that a float holds exactly. */
+const longestNumber = 8
+
 /** Packs readings whose moments are whole milliseconds, from `startMs` on. */
 export function packed({ atMs, rhPercent, temperatureC }: Series, startMs: number): string {
-  const bytes: number[] = []
+  const count = atMs.length
+  const bytes = new Uint8Array((3 + 4 * count) * longestNumber)
+  let end = 0
   const put = (value: number) => {
     let left = value
-    for (; left >= 128; left = Math.floor(left / 128)) bytes.push((left % 128) + 128)
-    bytes.push(left)
+    for (; left >= 128; left = Math.floor(left / 128)) bytes[end++] = (left % 128) + 128
+    bytes[end++] = left
   }
-  const unit = atMs.every((at) => (at - startMs) % 1000 === 0) ? 1000 : 1
-  put(format)
-  put(unit)
-  put(atMs.length)
-  let [last, step, again] = [0, 0, 0]
-  const runs: [change: number, times: number][] = []
-  for (const at of atMs) {
-    const here = (at - startMs) / unit
-    again = here - last - step
-    const run = runs.at(-1)
-    if (run?.[0] === again) run[1] += 1
-    else runs.push([again, 1])
-    ;[last, step] = [here, here - last]
-  }
-  for (const [change, times] of runs) {
-    put(folded(change))
-    put(times)
-  }
-  for (const values of [rhPercent, temperatureC]) {
+  const putValues = (values: Float32Array) => {
     let before = 0
-    for (const value of values) {
-      const here = hundredthsOf(value)
+    for (let i = 0; i < count; i += 1) {
+      const here = hundredthsOf(values[i]!)
       put(here === null ? 0 : folded(here - before) + 1)
       before = here ?? before
     }
   }
-  return btoa(bytes.map((byte) => String.fromCharCode(byte)).join(''))
+  const unit = atMs.every((at) => (at - startMs) % 1000 === 0) ? 1000 : 1
+  put(format)
+  put(unit)
+  put(count)
+  let [last, step, change, times] = [0, 0, 0, 0]
+  for (let i = 0; i < count; i += 1) {
+    const here = (atMs[i]! - startMs) / unit
+    const differs = here - last - step
+    if (times > 0 && differs !== change) {
+      put(folded(change))
+      put(times)
+      times = 0
+    }
+    change = differs
+    times += 1
+    step = here - last
+    last = here
+  }
+  if (times > 0) {
+    put(folded(change))
+    put(times)
+  }
+  putValues(rhPercent)
+  putValues(temperatureC)
+  return textOf(bytes.subarray(0, end))
+}
+
+/** As many bytes at once as a call may have arguments anywhere. */
+const atOnce = 8192
+
+function textOf(bytes: Uint8Array): string {
+  let text = ''
+  for (let from = 0; from < bytes.length; from += atOnce)
+    text += String.fromCharCode(...bytes.subarray(from, from + atOnce))
+  return btoa(text)
 }
 
 /** The readings of such a text. */
@@ -60,14 +81,18 @@ export function unpacked(text: string, startMs: number): Series {
   const bytes = atob(text)
   let place = 0
   const take = () => {
-    let [value, weight] = [0, 1]
-    for (;;) {
-      const byte = bytes.charCodeAt(place++)
-      if (Number.isNaN(byte)) throw new Error('A day of readings ends in the middle of a number.')
+    const byte = bytes.charCodeAt(place++)
+    // Nearly all numbers are of one byte.
+    return byte < 128 ? byte : takeLong(byte)
+  }
+  const takeLong = (first: number) => {
+    let [value, weight, byte] = [first % 128, 128, bytes.charCodeAt(place++)]
+    for (; byte >= 128; byte = bytes.charCodeAt(place++)) {
       value += (byte % 128) * weight
-      if (byte < 128) return value
       weight *= 128
     }
+    if (Number.isNaN(byte)) throw new Error('A day of readings ends in the middle of a number.')
+    return value + byte * weight
   }
   const known = take()
   if (known !== format)
@@ -83,14 +108,15 @@ export function unpacked(text: string, startMs: number): Series {
       atMs[i++] = startMs + last * unit
     }
   }
-  const values = () => {
+  const takeValues = () => {
+    const values = new Float32Array(count)
     let before = 0
-    return Float32Array.from({ length: count }, () => {
+    for (let i = 0; i < count; i += 1) {
       const code = take()
-      if (code === 0) return Number.NaN
-      before += unfolded(code - 1)
-      return before / 100
-    })
+      if (code !== 0) before += unfolded(code - 1)
+      values[i] = code === 0 ? Number.NaN : before / 100
+    }
+    return values
   }
-  return { atMs, rhPercent: values(), temperatureC: values() }
+  return { atMs, rhPercent: takeValues(), temperatureC: takeValues() }
 }

@@ -19,7 +19,7 @@ export function boxRuler(
     .map((group) => ({ name: nameOf(group), limit: group[0]!.line.rhPercent, preference: null }))
     .toSorted((a, b) => a.limit!.max - b.limit!.max)
   const quarrels = finds
-    .filter(({ line }) => line.conflict !== null)
+    .filter(({ line }) => line.keep !== 'wet' && line.conflict !== null)
     .map(({ line }) => ({
       name: `${line.findNumber}, whose parts disagree`,
       limit: line.interimRhPercent,

@@ -6,7 +6,7 @@ import { bucketsOf, type Bucket } from '../logger/buckets.ts'
 import { excursionsOf } from '../logger/excursions.ts'
 import type { SensorError } from '../logger/sensor-error.ts'
 import type { Series } from '../logger/series.ts'
-import { between } from '../logger/stretches.ts'
+import { between, stretchesOf } from '../logger/stretches.ts'
 import { loggerSeries } from './logger-series.ts'
 import type { ChannelExtent, Reads, World } from './ports.ts'
 import { sketchOfText } from './reading-days.ts'
@@ -20,7 +20,14 @@ export interface LogView {
   readonly lastMs: number | null
   readonly buckets: readonly Bucket[]
   /** Times above the level asked about, each cut to the view. */
-  readonly above: readonly { readonly fromMs: number; readonly toMs: number }[]
+  readonly above: readonly Span[]
+  /** Times in the view without a reading, from one reading to the next. */
+  readonly gaps: readonly Span[]
+}
+
+interface Span {
+  readonly fromMs: number
+  readonly toMs: number
 }
 
 export interface ViewAsked {
@@ -53,7 +60,15 @@ async function endOf(
 /** The chance that they were real is not asked for here, so no error of the sensor is needed. */
 const noError: SensorError = { rhPercent: 0, shape: 'normal', coverageFactor: 2 }
 
-function timesAbove(series: Series, level: number, view: { readonly fromMs: number; readonly toMs: number }) {
+function gapsIn(series: Series, view: Span): readonly Span[] {
+  const part = between(series, view.fromMs, view.toMs)
+  const { atMs } = part
+  return stretchesOf(part)
+    .slice(1)
+    .map(({ from }) => ({ fromMs: atMs[from - 1]!, toMs: atMs[from]! }))
+}
+
+function timesAbove(series: Series, level: number, view: Span) {
   const part = between(series, view.fromMs, view.toMs)
   return excursionsOf(part, { aboveRhPercent: level, error: noError }).map(({ fromMs, toMs }) => ({
     fromMs: Math.max(fromMs, view.fromMs),
@@ -82,6 +97,7 @@ export function logView(
         lastMs: null,
         buckets: [],
         above: [],
+        gaps: [],
       })
     const first = (await endOf(reads, extent, 'first')) ?? Date.parse(extent.firstDay)
     const last = (await endOf(reads, extent, 'last')) ?? Date.parse(extent.lastDay) + dayMs
@@ -97,6 +113,7 @@ export function logView(
       lastMs: last,
       buckets: bucketsOf(series, view.fromMs, view.toMs, wanted),
       above: aboveRhPercent === undefined ? [] : timesAbove(series, aboveRhPercent, view),
+      gaps: gapsIn(series, view),
     })
   })
 }

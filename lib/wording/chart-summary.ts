@@ -31,13 +31,17 @@ export function viewSummary({ zone, buckets, above, gaps, ground }: Told): reado
   const range =
     highest === lowest || (floor !== null && highest <= floor)
       ? `Read: ${rhWords(lowest, highest, floor)}.`
-      : `Read: ${rhWords(lowest, highest, floor)}; the highest on ${instantWords(worst.fromMs, zone)}.`
+      : `Read: ${rhWords(lowest, highest, floor)}; the highest on ${momentOf(worst, zone)}.`
   const lines = [range]
   if (limit !== null) lines.push(aboveWords(above, limit, zone))
   if (gaps.length > 0)
     lines.push(`No readings for ${lastingWords(total(gaps))}, in ${countWords(gaps.length, 'gap')}.`)
   return lines
 }
+
+/** A stretch of many readings has a day, a short one a time too. */
+const momentOf = (stretch: Span, zone: string) =>
+  lasted(stretch) > 3_600_000 ? instantDayWords(stretch.fromMs, zone) : instantWords(stretch.fromMs, zone)
 
 function aboveWords(above: readonly Span[], limit: number, zone: string): string {
   if (above.length === 0) return `Never above ${numberWords(limit)} %.`

@@ -29,10 +29,9 @@ export async function viewOf({ loggerId, channel, zone, ground, span }: ViewAske
     ...(ground.limitRhPercent === null ? {} : { aboveRhPercent: ground.limitRhPercent }),
   })
   if (!answer.ok) return answer
-  const { fromMs, toMs, firstMs, lastMs, buckets, above } = answer.value
+  const { fromMs, toMs, firstMs, lastMs, buckets, above, gaps } = answer.value
   if (firstMs === null || lastMs === null) return { ok: true, value: null }
-  const excursions = above.map((one) => ({ ...one, side: 'above' as const }))
-  const view = chartViewOf({ fromMs, toMs, zone, buckets, excursions, ground })
+  const view = chartViewOf({ fromMs, toMs, zone, buckets, above, gaps, ground })
   return { ok: true, value: { view, whole: { fromMs: firstMs, toMs: lastMs } } }
 }
 

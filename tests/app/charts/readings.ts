@@ -1,6 +1,6 @@
 import type { Bucket } from '../../../lib/logger/buckets.ts'
 import { chartViewOf } from '../../../lib/papers/store-view.ts'
-import type { ChartGround } from '../../../lib/papers/store-chart.ts'
+import type { ChartGround, Span } from '../../../lib/papers/store-chart.ts'
 
 const hour = 3_600_000
 export const begins = Date.parse('2026-03-14T00:00:00Z')
@@ -29,6 +29,12 @@ export const viewOf = (fromMs: number, toMs: number) =>
     toMs,
     zone: 'UTC',
     buckets: buckets.filter((bucket) => bucket.toMs > fromMs && bucket.fromMs < toMs),
-    excursions: [{ fromMs: at(7), toMs: at(9), side: 'above' }],
+    above: cut({ fromMs: at(7), toMs: at(9) }, fromMs, toMs),
+    gaps: cut({ fromMs: at(4), toMs: at(6) }, fromMs, toMs),
     ground,
   })
+
+function cut(span: Span, fromMs: number, toMs: number): readonly Span[] {
+  const [from, to] = [Math.max(span.fromMs, fromMs), Math.min(span.toMs, toMs)]
+  return from < to ? [{ fromMs: from, toMs: to }] : []
+}

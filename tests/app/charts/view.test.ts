@@ -31,9 +31,6 @@ describe('a view of readings', () => {
     expect(view.gaps).toEqual([{ fromMs: at(4), toMs: at(6) }])
     expect(view.stretches.rhLow.slice(3, 7)).toEqual([5, null, null, 12])
   })
-  test('time above is cut to the view', () => {
-    expect(viewOf(at(8), at(10)).above).toEqual([{ fromMs: at(8), toMs: at(9) }])
-  })
   test('the scale holds the readings, the limit and the floor', () => {
     expect(humidityScale(viewOf(at(0), at(2)), ground)).toMatchObject({ from: 4, to: 16 })
   })

@@ -1,6 +1,7 @@
 import type { LogFile, Logger } from '../../../../lib/services/loggers.ts'
 import { dayWords, momentWords } from '../../../../lib/wording/day.ts'
 import { channelWords, floorWords } from '../../../../lib/wording/store-log.ts'
+import style from '../loggers.module.css'
 import { numberWords } from '../../../../lib/wording/band.ts'
 
 /** What the register has of it, and where it stood from when to when. */
@@ -32,12 +33,10 @@ export function Stood({ logger: { given } }: { readonly logger: Logger }) {
           ))}
         </ol>
       )}
-      <dl>
+      <dl className={style.facts}>
         {facts.map(([name, value]) => (
-          <div key={name} className="row">
-            <dt>
-              <strong>{name}</strong>
-            </dt>
+          <div key={name}>
+            <dt>{name}</dt>
             <dd>{value}</dd>
           </div>
         ))}

@@ -2,6 +2,7 @@ import type { ClosedBox, Day, Surroundings } from './box.ts'
 import type { Mixture } from './forecast-mixture.ts'
 import type { LeakEstimate } from './learn.ts'
 import { advance, copyLaw, courseOf, unknowns } from './learn-state.ts'
+import { statesOf } from './learn-ways.ts'
 
 /** So long a step [d] the course of a box is drawn in: seasons and gel are slower by far. */
 const stepDays = 7
@@ -10,10 +11,11 @@ const stepDays = 7
 export function courseAhead(
   box: ClosedBox,
   surroundings: Surroundings,
-  { states, asOf, allowance }: Pick<LeakEstimate, 'states' | 'asOf' | 'allowance'>,
+  { ways, asOf, allowance }: Pick<LeakEstimate, 'ways' | 'asOf' | 'allowance'>,
   days: readonly Day[],
 ): readonly Mixture[] {
   const course = courseOf(box, surroundings, allowance)
+  const states = statesOf(ways)
   const weights = Float64Array.from(states, ({ weight }) => weight)
   const mixtures = days.map(() => ({
     weights,

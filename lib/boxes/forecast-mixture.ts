@@ -43,11 +43,11 @@ function bracket(mixture: Mixture, share: number, guess: number | null): [number
     high = Math.max(high, means[i]! + reach * deviations[i]!)
   }
   if (guess === null || guess <= low || guess >= high) return [low, high]
-  for (let step = 0.25; ; step *= 4) {
+  for (let step = 0.25; step < high - low; step *= 4) {
     const [left, right] = [Math.max(low, guess - step), Math.min(high, guess + step)]
-    const enough = shareBelow(mixture, left) <= share && shareBelow(mixture, right) >= share
-    if (enough || (left === low && right === high)) return [left, right]
+    if (shareBelow(mixture, left) <= share && shareBelow(mixture, right) >= share) return [left, right]
   }
+  return [low, high]
 }
 
 /** A number in its Quantiles: one in ten below, half, nine in ten. */

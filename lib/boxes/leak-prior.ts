@@ -16,8 +16,14 @@ export interface Allowance {
   /** Standard deviation of a room's day from its yearly course [%], and how long such weather lasts [d]. */
   readonly weatherRhPercent: number
   readonly weatherDays: number
-  /** Standard deviation of the reservoir's relative change over ten percent of humidity [1]. */
-  readonly bendPerTenPercent: number
+  /**
+   * How many boxes stray from the law of one reservoir and one temperature [share of one]; for those, by how much of itself
+   * the pace grows with each ten percent of humidity gained, for gel takes up less the damper it is, and the standard
+   * deviation of how much faster a warm season makes it.
+   */
+  readonly strayShare: number
+  readonly bendPerTenPercent: Range
+  readonly seasonalPace: number
   /** Standard deviation of a logger about its own offset from one reading of a week to the next [%]. */
   readonly wanderRhPercent: number
   /** Standard deviation of how far an offset moves in a year [%]. */

@@ -2,24 +2,26 @@ import { priorOfRate, type Paces } from './learn-rate.ts'
 import type { Runner } from './learn-run.ts'
 import type { RateState } from './learn-state.ts'
 
-const coarse = 41
-const fine = 36
+const coarse = 25
+const fine = 25
 /** Less likely than the best by this power of e, a pace is left out. */
-const depth = 12
+const depth = 10
 
-export interface Grid {
+/** The paces of a box that keeps to one character, weighed. */
+export interface Weighed {
+  readonly paces: Paces
   readonly states: readonly RateState[]
   /** Logarithm of how likely the sightings are, all paces together. */
   readonly logEvidence: number
-  /** Logarithm of how likely they are at each pace of the states, the prior left out. */
-  readonly logLikelihoods: readonly number[]
+  /** How far the readings lie off at the best pace, squared, in parts of their variance. */
+  readonly strayed: number
 }
 
 /** Every pace the box may have, weighed by its prior and by the sightings: first far and wide, then where it matters. */
-export function weighPaces(paces: Paces, { at }: Runner): Grid {
+export function weighPaces(paces: Paces, { at }: Pick<Runner, 'at'>): Weighed {
   const run = (logRate: number) => {
-    const { logLikelihood, law } = at(Math.exp(logRate))
-    return { logRate, law, logLikelihood, logWeight: logLikelihood + priorOfRate(paces, logRate) }
+    const told = at(Math.exp(logRate))
+    return { ...told, logRate, logWeight: told.logLikelihood + priorOfRate(paces, logRate) }
   }
   let [from, to] = [Math.log(paces.slowest), Math.log(paces.fastest)]
   let runs = evenly(from, to, coarse).map(run)
@@ -33,17 +35,19 @@ export function weighPaces(paces: Paces, { at }: Runner): Grid {
     ;[from, to] = [runs[low]!.logRate, runs[high]!.logRate]
     runs = evenly(from, to, fine).map(run)
   }
-  const best = Math.max(...runs.map(({ logWeight }) => logWeight))
-  const kept = runs.filter(({ logWeight }) => logWeight > best - depth)
-  const total = kept.reduce((sum, { logWeight }) => sum + Math.exp(logWeight - best), 0)
+  const best = runs.reduce((most, one) => (one.logWeight > most.logWeight ? one : most))
+  const kept = runs.filter(({ logWeight }) => logWeight > best.logWeight - depth)
+  const total = kept.reduce((sum, { logWeight }) => sum + Math.exp(logWeight - best.logWeight), 0)
   return {
-    states: kept.map(({ logRate, law, logWeight }) => ({
+    paces,
+    states: kept.map(({ logRate, law, logWeight, logLikelihood }) => ({
       ratePerDay: Math.exp(logRate),
-      weight: Math.exp(logWeight - best) / total,
+      weight: Math.exp(logWeight - best.logWeight) / total,
+      logLikelihood,
       law,
     })),
-    logEvidence: best + Math.log((total * (to - from)) / (fine - 1)),
-    logLikelihoods: kept.map(({ logLikelihood }) => logLikelihood),
+    logEvidence: best.logWeight + Math.log((total * (to - from)) / (fine - 1)),
+    strayed: best.strayed,
   }
 }
 

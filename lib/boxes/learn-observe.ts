@@ -24,13 +24,22 @@ function draw({ size, mean, covariance }: Law, gain: Float64Array, shift: number
   }
 }
 
-/** Learns from a reading with a variance of its own; gives the logarithm of how likely the reading was. */
-export function observe(law: Law, offset: Offset, rhPercent: number, variance: number): number {
+/** How likely a sighting was, as a logarithm, and, of a reading, how far it lay off: squared, in parts of its variance. */
+export interface Told {
+  readonly log: number
+  readonly strayed: number
+}
+
+export const nothingTold: Told = { log: 0, strayed: 0 }
+
+/** Learns from a reading with a variance of its own. */
+export function observe(law: Law, offset: Offset, rhPercent: number, variance: number): Told {
   const { gain, value, variance: expected } = seen(law, offset)
   const total = expected + variance
   const off = rhPercent - value
   draw(law, gain, off / total, 1 / total)
-  return -(off ** 2) / total / 2 - Math.log(total) / 2 - Math.log(rootTwoPi)
+  const strayed = off ** 2 / total
+  return { log: -strayed / 2 - Math.log(total) / 2 - Math.log(rootTwoPi), strayed }
 }
 
 /** Less likely than this a sighting is taken for a reading at the nearer end, where the shares of a tail lose their digits. */
@@ -38,9 +47,9 @@ const leastShare = 1e-9
 
 /**
  * Learns that the humidity lay between two values, ends blurred by a variance: the law is replaced by the normal one of the
- * same mean and spread. Gives the logarithm of how likely the sighting was.
+ * same mean and spread.
  */
-export function observeWithin(law: Law, offset: Offset, low: number, high: number, variance: number): number {
+export function observeWithin(law: Law, offset: Offset, low: number, high: number, variance: number): Told {
   const { gain, value, variance: expected } = seen(law, offset)
   const deviation = Math.sqrt(expected + variance)
   const [from, to] = [(low - value) / deviation, (high - value) / deviation]
@@ -52,5 +61,5 @@ export function observeWithin(law: Law, offset: Offset, low: number, high: numbe
   const bend =
     ((Number.isFinite(from) ? from * at(from) : 0) - (Number.isFinite(to) ? to * at(to) : 0)) / share
   draw(law, gain, slope / deviation, (slope ** 2 - bend) / deviation ** 2)
-  return Math.log(share)
+  return { log: Math.log(share), strayed: 0 }
 }

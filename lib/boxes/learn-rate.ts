@@ -1,6 +1,7 @@
 import { heldGPerPercent, passedGPerDayPercent } from '../climate/enclosure.ts'
 import type { ClosedBox, Range } from './box.ts'
-import { equalValues, logDensity, logSpreadOf, spreadOf, type Spread } from './learn-spread.ts'
+import { equalValues, logDensity, logSpreadOf, momentsOf, spreadOf, type Spread } from './learn-spread.ts'
+import type { Character } from './learn-state.ts'
 
 /** The pace of a box and its air exchange: sightings tell the pace, the reservoir of the gel stands between the two. */
 export interface Paces {
@@ -16,15 +17,20 @@ const outermost = 5
 /** Nothing is written more exactly than this, in parts of itself. */
 const leastSpread = 0.02
 
-export function pacesOf(box: ClosedBox, airChangesPerDay: Range): Paces {
+/** Reservoirs are measured from dry to where gel is spent, and are right about here [%]. */
+const reservoirAtPercent = 10
+
+export function pacesOf(box: ClosedBox, airChangesPerDay: Range, { bendPerTenPercent }: Character): Paces {
   const written = logSpreadOf(airChangesPerDay)
   const airChanges = {
     nominal: written.nominal,
     below: Math.max(leastSpread, written.below),
     above: Math.max(leastSpread, written.above),
   }
-  const perRate = equalValues(spreadOf(box.reservoirGPerKgPercent)).map((reservoirGPerKgPercent) => {
-    const enclosure = { ...box, reservoirGPerKgPercent, airChangesPerDay: 1 }
+  const drier = Math.max(0, reservoirAtPercent - momentsOf(spreadOf(box.startRhPercent)).mean) / 10
+  const atStart = 1 + momentsOf(spreadOf(bendPerTenPercent)).mean * drier
+  const perRate = equalValues(spreadOf(box.reservoirGPerKgPercent)).map((reservoir) => {
+    const enclosure = { ...box, reservoirGPerKgPercent: reservoir * atStart, airChangesPerDay: 1 }
     return heldGPerPercent(enclosure) / passedGPerDayPercent(enclosure)
   })
   return {

@@ -1,16 +1,5 @@
-import { normalShareBelow } from '../logger/normal.ts'
+import { normalQuantile } from '../base/normal-quantile.ts'
 import type { Range } from './box.ts'
-
-/** Standard deviations above the mean below which this share of a normal law lies. */
-export function normalQuantile(share: number): number {
-  let [low, high] = [-9, 9]
-  while (high - low > 1e-9) {
-    const middle = (low + high) / 2
-    if (normalShareBelow(middle) < share) low = middle
-    else high = middle
-  }
-  return (low + high) / 2
-}
 
 const ninthTenth = normalQuantile(0.9)
 

@@ -23,6 +23,8 @@ export interface RateState {
   /** Share of its distance from the room that the box makes good in a day [1/d]. */
   readonly ratePerDay: number
   readonly weight: number
+  /** Logarithm of how likely the sightings are at this pace, whatever was thought of it before. */
+  readonly logLikelihood: number
   readonly law: Law
 }
 
@@ -39,6 +41,14 @@ export const courseOf = (box: ClosedBox, { highestOn }: Surroundings, allowance:
   allowance,
 })
 
+/** How a box may stray from the law of one reservoir and one temperature. */
+export interface Character {
+  readonly bendPerTenPercent: Range
+  readonly seasonalPace: number
+}
+
+export const lawful: Character = { bendPerTenPercent: { low: 0, nominal: 0, high: 0 }, seasonalPace: 0 }
+
 /** Standard deviation [%] of something whose error is a ± of two of them. */
 export const ofError = (errorRhPercent: number) => errorRhPercent / 2
 
@@ -48,6 +58,7 @@ export function startLaw(
   surroundings: Surroundings,
   allowance: Allowance,
   errors: { readonly strip: number; readonly loggers: readonly number[] },
+  character: Character,
 ): Law {
   const size = unknowns.loggers + errors.loggers.length
   const law = { size, mean: new Float64Array(size), covariance: new Float64Array(size * size) }
@@ -61,9 +72,12 @@ export function startLaw(
   const swing = ofError(surroundings.swingErrorRhPercent ?? allowance.swingErrorRhPercent[surroundings.from])
   put(unknowns.inside, start.mean, start.deviation)
   put(unknowns.mean, room.mean, room.deviation)
-  put(unknowns.cosine, surroundings.swingRhPercent, swing)
-  put(unknowns.sine, 0, swing)
-  put(unknowns.bend, 0, allowance.bendPerTenPercent)
+  // A pace that follows the seasons brings in what a greater swing would.
+  const faster = character.seasonalPace * Math.max(0, room.mean - start.mean)
+  put(unknowns.cosine, surroundings.swingRhPercent, Math.hypot(swing, faster))
+  put(unknowns.sine, 0, Math.hypot(swing, faster))
+  const bend = known(character.bendPerTenPercent)
+  put(unknowns.bend, bend.mean, bend.deviation)
   put(unknowns.strip, 0, ofError(errors.strip))
   errors.loggers.forEach((error, at) => put(unknowns.loggers + at, 0, ofError(error)))
   return law
@@ -74,6 +88,9 @@ export const copyLaw = ({ size, mean, covariance }: Law): Law => ({
   mean: mean.slice(),
   covariance: covariance.slice(),
 })
+
+/** So far [%] from where it began the gel of a box is followed; further on nothing is known of how it bends. */
+const bentUpTo = 25
 
 /** The law some days later, at one pace of the box. */
 export function advance(law: Law, course: Course, ratePerDay: number, from: Day, days: number): void {
@@ -95,8 +112,10 @@ export function advance(law: Law, course: Course, ratePerDay: number, from: Day,
   const towards =
     mean[unknowns.mean]! * (1 - kept) + mean[unknowns.cosine]! * cosine + mean[unknowns.sine]! * sine
   const inside = mean[unknowns.inside]!
-  // A gel that bends lets the box run faster or slower, the further it has come from where it began.
-  const bend = (towards - inside * (1 - kept)) * ((inside - course.startRhPercent) / 10)
+  // What a pace faster by one part changes: nothing at once, and nothing in the end.
+  const faster = ((towards - inside * (1 - kept)) / (1 - kept)) * days * ratePerDay * kept
+  const come = Math.min(bentUpTo, Math.max(0, inside - course.startRhPercent))
+  const bend = (faster * come) / 10
   const row = [kept, 1 - kept, cosine, sine, bend]
   mean[0] = kept * inside + towards + bend * mean[unknowns.bend]!
   const first = new Float64Array(size)

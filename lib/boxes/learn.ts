@@ -1,22 +1,12 @@
 import type { ClosedBox, Day, Quantiles, Range, Sighting, Surroundings } from './box.ts'
-import { quantilesOf, type Mixture } from './forecast-mixture.ts'
+import { quantilesOf } from './forecast-mixture.ts'
 import type { LeakPrior } from './leak-prior.ts'
-import { weighPaces } from './learn-grid.ts'
 import { whyLittle, type SaysLittle } from './learn-little.ts'
-import { airChangesAt, pacesOf } from './learn-rate.ts'
-import { runner } from './learn-run.ts'
+import { misfitOf, type Misfit } from './learn-misfit.ts'
 import { gather } from './learn-sightings.ts'
-import { momentsOf, rangeOfWeighted } from './learn-spread.ts'
-import { unknowns, type RateState } from './learn-state.ts'
-
-/** Signs that the box does not follow the leak model, so that bands are to be read with care. */
-export type Misfit =
-  /** The readings stray from the best line of the model by more than sensor and weather explain. */
-  | 'strays'
-  /** It needs a leak that lies far outside what was thought possible. */
-  | 'leak-out-of-range'
-  /** It needs a gel whose reservoir changes with humidity more than was allowed for. */
-  | 'gel-bends'
+import { logSpreadOf, momentsOf, rangeOfWeighted } from './learn-spread.ts'
+import { unknowns } from './learn-state.ts'
+import { airChangesOf, mixtureOf, waysOf, type Way } from './learn-ways.ts'
 
 export interface LeakEstimate {
   readonly airChangesPerDay: Range
@@ -36,10 +26,8 @@ export interface LeakEstimate {
   /** What each logger is thought to read too high [%]. */
   readonly offsets: readonly { readonly serial: string; readonly rhPercent: Range }[]
   readonly allowance: LeakPrior['allowance']
-  /** One for each pace the box may have: the stuff of forecasts. */
-  readonly states: readonly RateState[]
-  /** How likely the sightings are at each pace, whatever was thought before: what boxes of one model share. */
-  readonly likelihood: { readonly logRates: readonly number[]; readonly logs: readonly number[] }
+  /** What the forecasts are made of: a box that keeps to the law of one reservoir and temperature, and one that strays. */
+  readonly ways: readonly Way[]
 }
 
 /**
@@ -55,41 +43,34 @@ export function learnLeak(
   const { allowance } = prior
   const since = sightings.filter(({ on }) => on >= box.startedOn)
   const gathered = gather(since, allowance)
-  const paces = pacesOf(box, prior.airChangesPerDay)
-  const run = runner(box, surroundings, gathered, allowance)
-  const grid = weighPaces(paces, run)
-  const { states } = grid
-  const airChanges = states.flatMap(({ ratePerDay, weight }) =>
-    airChangesAt(paces, ratePerDay).map(([value, share]): readonly [number, number] => [
-      value,
-      share * weight,
-    ]),
-  )
-  const learnt = Math.max(0, 1 - logDeviation(airChanges) / momentsOf(paces.airChanges).deviation)
-  const inside = quantilesOf(mixtureOf(states, unknowns.inside))
+  const { ways, asOf, strayed } = waysOf(box, surroundings, gathered, prior)
+  const airChanges = airChangesOf(ways)
+  const before = momentsOf(logSpreadOf(prior.airChangesPerDay))
+  const learnt = Math.max(0, 1 - logDeviation(airChanges) / before.deviation)
+  const range = rangeOfWeighted(airChanges)
+  const inside = quantilesOf(mixtureOf(ways, unknowns.inside))
   const littleBecause = learnt >= tellingShare ? null : whyLittle({ box, surroundings, since, inside })
   return {
-    airChangesPerDay: rangeOfWeighted(airChanges),
+    airChangesPerDay: range,
     before: prior.airChangesPerDay,
     from: prior.from,
     learnt,
     saysLittle: littleBecause !== null,
     littleBecause,
-    modelMayNotHold: null,
+    modelMayNotHold: misfitOf({ ways, strayed, gathered, airChangesPerDay: range, prior }),
     sightings: {
       logger: since.filter(({ kind }) => kind === 'logger' || kind === 'below-range').length,
       rounds: since.filter(({ kind }) => kind !== 'logger' && kind !== 'below-range').length,
       beforeStart: sightings.length - since.length,
     },
-    asOf: run.asOf,
+    asOf,
     rhPercent: inside,
     offsets: gathered.serials.map((serial, at) => {
-      const { p10, p50, p90 } = quantilesOf(mixtureOf(states, unknowns.loggers + at))
+      const { p10, p50, p90 } = quantilesOf(mixtureOf(ways, unknowns.loggers + at))
       return { serial, rhPercent: { low: p10, nominal: p50, high: p90 } }
     }),
     allowance,
-    states,
-    likelihood: { logRates: states.map(({ ratePerDay }) => Math.log(ratePerDay)), logs: grid.logLikelihoods },
+    ways,
   }
 }
 
@@ -104,15 +85,4 @@ function logDeviation(values: readonly (readonly [number, number])[]): number {
     square += weight * log ** 2
   }
   return Math.sqrt(Math.max(0, square - mean ** 2))
-}
-
-/** What the states know of one of their unknowns. */
-function mixtureOf(states: readonly RateState[], unknown: number): Mixture {
-  return {
-    weights: Float64Array.from(states, ({ weight }) => weight),
-    means: Float64Array.from(states, ({ law }) => law.mean[unknown]!),
-    deviations: Float64Array.from(states, ({ law }) =>
-      Math.sqrt(Math.max(0, law.covariance[unknown * law.size + unknown]!)),
-    ),
-  }
 }

@@ -74,6 +74,19 @@ async function contents(reads: Reads, data: StoreData, box: string) {
   return { stays, out }
 }
 
+/** A list of boxes tells of a gel change too, in fewer words than whoever made it: told twice it is shown once. */
+function toldOnce(entries: readonly DiaryEntry[]): readonly DiaryEntry[] {
+  const changes = entries.filter((entry) => entry.kind === 'gel-change')
+  const saysLess = (one: DiaryEntry<'gel-change'>) =>
+    changes.some((other) => {
+      if (other === one || other.on !== one.on) return false
+      const told = Object.entries(one.given)
+      const more = Object.keys(other.given).length > told.length
+      return more && told.every(([key, value]) => (other.given as Record<string, unknown>)[key] === value)
+    })
+  return entries.filter((entry) => entry.kind !== 'gel-change' || !saysLess(entry))
+}
+
 function standsIn({ loggers }: StoreData, box: string) {
   return loggers.flatMap((logger) =>
     standDays(logger.given.stood)
@@ -104,7 +117,7 @@ async function shown(world: World, reads: Reads, box: Box): Answer<BoxShown> {
   const reckoned = await reckonStore(world, data)
   const line = reckoned.lines.find((one) => one.box.id === box.id)
   if (!line) return refused(missing('box', box.id))
-  const diary = (await reads.diary.list({ projectId: box.projectId, boxes: [name] })).toReversed()
+  const diary = toldOnce(await reads.diary.list({ projectId: box.projectId, boxes: [name] })).toReversed()
   return given({
     project: data.project,
     today: data.today,

@@ -73,7 +73,7 @@ function commaLog(all: readonly Reading[]): string {
     return `${day}.${month}.${year} ${two(hour)}:${minute};${comma(t)};${comma(rh)}`
   })
   return [
-    'Logger;TW-L04',
+    'Serial;TW-L04',
     'Box;TW-B10 (invented)',
     'Date/Time;Temperature °C;Humidity %rh',
     ...lines,

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { given } from '../../lib/base/outcome.ts'
 import { contentHash } from '../../lib/services/content-hash.ts'
 import { exportFormats, type ExportFormat } from '../../lib/services/export-file.ts'
 import type { Project } from '../../lib/services/kept.ts'
@@ -14,6 +15,18 @@ describe.each(engines)('the demo on %s', (engine) => {
     project = value(await at.services.loadDemo(assistant)).project
   }, 240_000)
   afterAll(() => at.opened.close())
+
+  const counts = async () =>
+    value(
+      await at.opened.store.read(async (reads) =>
+        given({
+          entries: (await reads.diary.list({ projectId: project.id })).length,
+          files: (await reads.logFiles.ofProject(project.id)).length,
+          loggers: (await reads.loggers.ofProject(project.id)).map(({ version }) => version),
+          boxes: (await reads.boxes.ofProject(project.id)).map(({ version }) => version),
+        }),
+      ),
+    )
 
   const hashes = async (projectId: string) => {
     const all: string[] = []
@@ -33,10 +46,32 @@ describe.each(engines)('the demo on %s', (engine) => {
     expect(boxes.some(({ total: finds }) => finds > 0)).toBe(true)
   })
 
+  it('has a store that is lived in: loggers, rounds, a diary and readings', async () => {
+    const store = value(await at.services.showStore(project.id))
+    const boxes = store.rooms.flatMap(({ shelves }) => shelves.flatMap(({ boxes: own }) => own))
+    expect(boxes).toHaveLength(60)
+    expect(boxes.filter(({ newest }) => newest !== null).length).toBeGreaterThan(40)
+    expect(boxes.filter(({ tub }) => tub?.pastItsDays).length).toBeGreaterThan(1)
+    expect(boxes.filter(({ out }) => out > 0).map(({ box }) => box.given.box)).toEqual(['TW-B29'])
+    expect(store.loggers).toHaveLength(12)
+    expect(store.loggers.filter(({ calibrationOverdue }) => calibrationOverdue)).toHaveLength(1)
+    expect(store.loggers.filter(({ readings }) => readings > 1000)).toHaveLength(4)
+    expect(store.setting).toMatchObject({ timeZone: 'Europe/London' })
+    expect(store.unlisted).toEqual([])
+    const loose = boxes.find(({ box }) => box.given.box === 'TW-B10')!
+    const shown = value(await at.services.showBox({ boxId: loose.box.id }))
+    expect(shown.gel).toHaveLength(2)
+    expect(shown.excursions.length).toBeGreaterThan(0)
+    expect(shown.excursions[0]!.meanings.length).toBeGreaterThan(0)
+  })
+
   it('is there once, however often it is loaded', async () => {
+    const before = await counts()
     const { report, project: same } = value(await at.services.loadDemo(assistant))
     expect(same.id).toBe(project.id)
     expect(report).toMatchObject({ recordsAdded: 0, findsNew: 0 })
+    const again = await counts()
+    expect(again).toEqual(before)
   }, 240_000)
 
   it.each(exportFormats)(

@@ -5,7 +5,7 @@ import type { CouponRefusal } from '../climate/coupon.ts'
 import type { Classes } from '../climate/corrosivity-class.ts'
 import type { OutdoorRefusal } from '../climate/corrosivity-outdoor.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { listWords } from './list.ts'
+import { countWords, listWords } from './list.ts'
 
 const indoorWords: Readonly<Record<IndoorClass, string>> = {
   IC1: 'very low',
@@ -23,11 +23,11 @@ const outdoorWords: Readonly<Record<OutdoorClass, string>> = {
   CX: 'extreme',
 }
 
-const shown = (value: number) =>
-  value.toLocaleString('en-GB', value < 1e3 ? { maximumSignificantDigits: 3 } : { maximumFractionDigits: 0 })
+/** A rate is known to three digits at best. */
+const rateShown = (value: number) => value.toLocaleString('en-GB', { maximumSignificantDigits: 3 })
 
 const rangeWords = ({ low, nominal, high }: Range, unit: string) =>
-  `${shown(nominal)} ${unit} (between ${shown(low)} and ${shown(high)})`
+  `${rateShown(nominal)} ${unit} (between ${rateShown(low)} and ${rateShown(high)})`
 
 function classWords<Name extends string>(
   { all }: Classes<Name>,
@@ -74,7 +74,7 @@ export function couponWords(verdict: CouponVerdict, knowledge: Pick<Knowledge, '
         : []),
       ...(verdict.notAYear
         ? [
-            `It hung for ${shown(coupon.days)} days, and the classes are for a year: metals mostly corrode faster at first.`,
+            `It hung for ${countWords(Math.round(coupon.days), 'day')}, and the classes are for a year: metals mostly corrode faster at first.`,
           ]
         : []),
       ...(classes !== null && fromMemory(verdict.figures, knowledge)

@@ -33,19 +33,23 @@ export function Coupon({ shown: { entry, read, judged, limits }, knowledge }: Pr
   return (
     <article className={style.coupon}>
       <h4>{headline}</h4>
-      <Ladder
-        rate={judged.value.rate}
-        limits={touched.length === 0 ? [] : limits}
-        touched={touched}
-        knowledge={knowledge}
-      />
-      <ul className={style.says}>
-        {[...lines, ...taken].map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-      <p className="soft small measure">{written}</p>
-      {entry.given.note !== undefined && <p className="small measure">{entry.given.note}</p>}
+      <div className={style.beside}>
+        <Ladder
+          rate={judged.value.rate}
+          limits={touched.length === 0 ? [] : limits}
+          touched={touched}
+          knowledge={knowledge}
+        />
+        <div className={style.told}>
+          <ul className={style.says}>
+            {[...lines, ...taken].map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <p className="soft small measure">{written}</p>
+          {entry.given.note !== undefined && <p className="small measure">{entry.given.note}</p>}
+        </div>
+      </div>
     </article>
   )
 }

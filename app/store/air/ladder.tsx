@@ -68,6 +68,7 @@ export function Ladder({ rate, limits, touched, knowledge }: Props) {
           {decades.map(({ value, at }, index) => (
             <span
               key={value}
+              data-every={(decades.length - 1 - index) % 2 === 0 ? 'second' : undefined}
               data-end={index === 0 ? 'first' : index === decades.length - 1 ? 'last' : undefined}
               style={index === decades.length - 1 ? { right: 0 } : { left: `${at}%` }}
             >

@@ -28,10 +28,9 @@ export function IronTable({ ceilings, figures }: Props) {
         <table className="small">
           <thead>
             <tr>
-              <th scope="col">Published</th>
+              <th scope="col">Published for iron</th>
               <th scope="col">At this surface</th>
               <th scope="col">The room may be</th>
-              <th scope="col">What it is</th>
             </tr>
           </thead>
           <tbody>
@@ -39,19 +38,17 @@ export function IronTable({ ceilings, figures }: Props) {
               const figure = figureOf(figures, ceiling.figure)
               return (
                 <tr key={ceiling.figure}>
-                  <th scope="row">{figure.printed}</th>
-                  <td>
-                    {overCeiling(ceiling) ? (
-                      <strong>{ironHereWords(ceiling)}</strong>
-                    ) : (
-                      ironHereWords(ceiling)
-                    )}
+                  <th scope="row">
+                    {figure.printed}{' '}
+                    <span className={style.what}>
+                      <Link href={`/sources/figures/${figure.id}`}>{figure.says}</Link>{' '}
+                      <KnownMark known={figure.known} />
+                    </span>
+                  </th>
+                  <td className={overCeiling(ceiling) ? style.strong : undefined}>
+                    {ironHereWords(ceiling)}
                   </td>
                   <td>{ironRoomWords(ceiling)}</td>
-                  <td>
-                    <Link href={`/sources/figures/${figure.id}`}>{figure.says}</Link>{' '}
-                    <KnownMark known={figure.known} />
-                  </td>
                 </tr>
               )
             })}

@@ -18,15 +18,14 @@ export function QuestionChange({ asking, answer }: Props) {
       names={['toC', 'gelRh']}
       asking={asking}
       answer={answer}
+      drawing={answer !== null && answer.refused === undefined && <RhLines lines={linesOf(answer)} />}
       sentence={
         <p className={style.sentence}>
           The room goes to <Blank name="toC" asking={asking} />. A closed box in it with much dry gel stood at{' '}
           <Blank name="gelRh" asking={asking} />.
         </p>
       }
-    >
-      {answer !== null && answer.refused === undefined && <RhLines lines={linesOf(answer)} />}
-    </Question>
+    />
   )
 }
 

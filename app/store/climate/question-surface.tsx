@@ -23,14 +23,8 @@ export function QuestionSurface({ asking, answer, figures }: Props) {
       names={['surfaceC']}
       asking={asking}
       answer={answer}
-      sentence={
-        <p className={style.sentence}>
-          A wall, a pipe or a find in this room is at <Blank name="surfaceC" asking={asking} />.
-        </p>
-      }
-    >
-      {stands !== null && (
-        <>
+      drawing={
+        stands !== null && (
           <RhLines
             lines={[
               {
@@ -41,9 +35,15 @@ export function QuestionSurface({ asking, answer, figures }: Props) {
               { name: 'the air at the surface', fromPercent: rhPercent, toPercent: rhPercent },
             ]}
           />
-          <IronTable ceilings={stands.iron} figures={figures} />
-        </>
-      )}
+        )
+      }
+      sentence={
+        <p className={style.sentence}>
+          A wall, a pipe or a find in this room is at <Blank name="surfaceC" asking={asking} />.
+        </p>
+      }
+    >
+      {stands !== null && <IronTable ceilings={stands.iron} figures={figures} />}
     </Question>
   )
 }

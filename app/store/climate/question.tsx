@@ -14,6 +14,8 @@ interface Props {
   readonly names: readonly NumberName[]
   readonly asking: Asking
   readonly answer: Answered
+  /** What the numbers say, for the eye. */
+  readonly drawing?: ReactNode
   readonly children?: ReactNode
 }
 
@@ -21,7 +23,7 @@ const headlineOf = (answer: Answered) =>
   answer === null ? mendFirst : answer.refused === undefined ? answer.headline : answer.refused.join(' ')
 
 /** A question in a sentence, and its answer beside it, which follows every key. */
-export function Question({ id, title, sentence, names, asking, answer, children }: Props) {
+export function Question({ id, title, sentence, names, asking, answer, drawing, children }: Props) {
   const headline = headlineOf(answer)
   const settled = useSettledText(headline)
   return (
@@ -40,6 +42,7 @@ export function Question({ id, title, sentence, names, asking, answer, children 
         </p>
         {answer !== null && answer.refused === undefined && (
           <>
+            {drawing}
             <dl className={style.rows}>
               {answer.rows.map(({ name, text }) => (
                 <div key={name}>

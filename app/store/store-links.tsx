@@ -6,6 +6,8 @@ const links = [
   { href: '/store/loggers/import', label: 'Bring in logger files' },
   { href: '/store/loggers', label: 'Loggers' },
   { href: '/store/air', label: 'Air' },
+  { href: '/store/what-if', label: 'What if' },
+  { href: '/store/report', label: 'The year' },
   { href: '/store/climate', label: 'Questions about humidity' },
   { href: '/sheets/box-labels', label: 'Box labels' },
   { href: '/sheets/salvage', label: 'Salvage list' },

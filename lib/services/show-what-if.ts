@@ -46,7 +46,7 @@ export interface WhatIfShown {
   readonly today: IsoDate
   readonly asked: Omit<WhatIfAsked, 'projectId'>
   /** One box, where one was asked for. */
-  readonly box: BoxLine | null
+  readonly box: { readonly id: string; readonly name: string; readonly room: string } | null
   /** All there is to choose from. */
   readonly rooms: readonly string[]
   readonly boxes: readonly string[]
@@ -54,9 +54,12 @@ export interface WhatIfShown {
   readonly packs: number
   readonly counted: number
   readonly whole: Bought
-  /** Rooms of the store, and boxes where one room or one box is asked about; what saves most stands first. */
+  /** Rooms of the store, where all of it is asked about. */
   readonly byRoom: readonly RoomBought[]
+  /** Boxes for which it buys most, so many as one reads. */
   readonly each: readonly BoxBought[]
+  /** Dry gel that goes into the boxes once, before any is saved [kg]. */
+  readonly moreGelKg: number
   readonly leftOut: readonly { readonly because: LeftOut; readonly boxes: readonly string[] }[]
   /** Boxes whose gel may come too damp to help, in some of the cases that were reckoned. */
   readonly mayComeDamp: readonly string[]
@@ -145,14 +148,15 @@ export async function showWhatIf(world: World, asked: WhatIfAsked): Answer<WhatI
       project: data.project,
       today: data.today,
       asked: { box: one?.box.given.box, room: one === null ? room : undefined, change },
-      box: one,
+      box: one && { id: one.box.id, name: one.box.given.box, room: one.room },
       rooms: rooms.filter((name) => name !== ''),
       boxes: reckoned.lines.map((line) => line.box.given.box).toSorted(),
       packs: lines.filter(({ kind }) => kind === 'barrier-pack').length,
       counted: bought.length,
       whole: together(bought.map((each) => each.bought)),
       byRoom: one === null && room === undefined ? byRoomOf(bought) : [],
-      each: bought.toSorted(mostSavedFirst),
+      each: bought.toSorted(mostSavedFirst).slice(0, mostBoxes),
+      moreGelKg: bought.reduce((sum, { gelKg }) => sum + gelKg.then - gelKg.now, 0),
       leftOut: leftOutOrder.flatMap((reason) => {
         const boxes = because.get(reason)
         return boxes === undefined ? [] : [{ because: reason, boxes: boxes.map((left) => left.box) }]
@@ -164,6 +168,8 @@ export async function showWhatIf(world: World, asked: WhatIfAsked): Answer<WhatI
     })
   })
 }
+
+const mostBoxes = 60
 
 /** Less often than one case in twenty is not worth a word. */
 const leastShare = 0.05

@@ -58,7 +58,7 @@ export function BoxLine({ line, wrong, today, where = false }: Props) {
         {wrong.length > 0 && (
           <ul className={style.wrong}>
             {wrong.map((one, at) => (
-              <li key={one.code}>
+              <li key={wrongBrief(one)}>
                 {at === 0 ? <strong>{capital(wrongBrief(one))}</strong> : capital(wrongBrief(one))}
               </li>
             ))}

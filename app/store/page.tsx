@@ -4,6 +4,7 @@ import { countWords } from '../../lib/wording/list.ts'
 import { standsWords } from '../../lib/wording/store-place.ts'
 import { NoProject } from '../_finds/no-project.tsx'
 import { Invented } from '../_marks/invented.tsx'
+import { StopsToday } from '../_start/stops-today.tsx'
 import { asked, type SearchParams } from '../_server/asked.ts'
 import { projectsHere } from '../_server/project.ts'
 import { orElsewhere, servicesHere } from '../_server/services.ts'
@@ -17,6 +18,7 @@ import { allBoxes, countsOf, roomsSeen } from './places-of.ts'
 import { Pressing } from './pressing.tsx'
 import { Rooms } from './rooms.tsx'
 import { roundEveryDays } from './round-every.ts'
+import { stopsByBox } from './stops-of.ts'
 import { StoreLinks } from './store-links.tsx'
 import { mostPressingFirst } from './wrong-of.ts'
 import style from './store.module.css'
@@ -43,7 +45,10 @@ export default async function Store({ searchParams }: { readonly searchParams: S
   const store = await orElsewhere(services.showStore(chosen.id))
   const bands = await orElsewhere(services.bandsNeeded(chosen.id))
   const everyDays = roundEveryDays(services.knowledge)
-  const rooms = roomsSeen(store, everyDays)
+  const stops = await orElsewhere(
+    services.listFinds({ projectId: chosen.id, order: 'urgency', stopsOnly: true, limit: 500 }),
+  )
+  const rooms = roomsSeen(store, everyDays, stopsByBox(stops.finds))
   const all = allBoxes(rooms)
   const counts = countsOf(all)
   const shown = rooms.filter(({ room }) => words['room'] === undefined || room.name === words['room'])
@@ -52,6 +57,7 @@ export default async function Store({ searchParams }: { readonly searchParams: S
   const urgent = words['order'] === 'urgent'
   return (
     <>
+      <StopsToday stops={stops.finds} total={stops.total} invented={chosen.invented} />
       <header className="head">
         <h1>Store</h1>
         <p className="lead">{`${countWords(rooms.length, 'room')}, ${standsWords(counts)}.`}</p>

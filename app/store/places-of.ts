@@ -26,10 +26,14 @@ export interface Counts {
 export function roomsSeen(
   { rooms, today }: Pick<StoreShown, 'rooms' | 'today'>,
   roundEveryDays: number,
+  stops: ReadonlyMap<string, readonly string[]>,
 ): readonly RoomSeen[] {
   return rooms.map((room) => {
     const shelves = room.shelves.map(({ shelf, boxes }) => {
-      const seen = boxes.map((line) => ({ line, wrong: wrongOf(line, { today, roundEveryDays }) }))
+      const seen = boxes.map((line) => {
+        const own = stops.get(line.box.given.box) ?? []
+        return { line, wrong: wrongOf(line, { today, roundEveryDays, stops: own }) }
+      })
       return { shelf, boxes: seen }
     })
     return { room, shelves, counts: countsOf(shelves.flatMap(({ boxes }) => boxes)) }

@@ -6,11 +6,16 @@ interface Asked {
   readonly today: IsoDate
   /** How long a box that needs a humidity may stay unread before that is said [d]. */
   readonly roundEveryDays: number
+  /** What must be known before anybody goes to it: stops of the finds in it. */
+  readonly stops?: readonly string[]
 }
 
 /** What is wrong with a box, most pressing first. */
 export function wrongOf(line: BoxLine, asked: Asked): readonly Wrong[] {
   return [
+    ...[...(asked.stops ?? []), ...line.stops.map(({ text }) => text)].map(
+      (says) => ({ code: 'stop', says }) as const,
+    ),
     ...humidityWrong(line),
     ...lidWrong(line),
     ...contentsWrong(line),

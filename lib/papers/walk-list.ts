@@ -9,6 +9,8 @@ export interface WalkStop {
   readonly needs: string
   readonly lastSeen: string | null
   readonly wrong: string | null
+  /** What stops whoever would open it: above everything, never folded. */
+  readonly stops: readonly string[]
   /** Day [ISO] of the last look; null: never. */
   readonly readOn: string | null
 }

@@ -6,6 +6,7 @@ import { countWords } from './list.ts'
 
 /** What is wrong with a box, or may be; in the order of how much it presses. */
 export type Wrong =
+  | { readonly code: 'stop'; readonly says: string }
   | {
       readonly code: 'above'
       readonly seen: Seen
@@ -37,6 +38,7 @@ interface Seen {
 
 /** The order in which boxes are seen to. */
 export const wrongOrder = [
+  'stop',
   'above',
   'lid-not-seated',
   'departed',
@@ -52,6 +54,8 @@ export const wrongOrder = [
 
 export function wrongWords(wrong: Wrong): string {
   switch (wrong.code) {
+    case 'stop':
+      return `stop: ${wrong.says}`
     case 'above':
     case 'below':
       return beyondWords(wrong)

@@ -47,12 +47,10 @@ export function AskForm({ id, action, questions, hidden, submit }: Props) {
         {said !== null && <p className={said.ok ? undefined : 'wrong'}>{said.says}</p>}
         {Object.keys(wrong).length > 0 && (
           <ul>
-            {Object.entries(wrong).map(([name, says]) => (
+            {inOrder(questions, wrong).map(([name, label]) => (
               <li key={name}>
-                <a href={`#${id}-${name}`}>
-                  {questions.find((question) => question.name === name)?.label ?? name}
-                </a>
-                {`: ${says}`}
+                {label === undefined ? name : <a href={`#${id}-${name}`}>{label}</a>}
+                {`: ${wrong[name]}`}
               </li>
             ))}
           </ul>
@@ -60,4 +58,13 @@ export function AskForm({ id, action, questions, hidden, submit }: Props) {
       </div>
     </form>
   )
+}
+
+/** What is wrong in the order of the questions; what no question asks for comes last. */
+function inOrder(questions: readonly Question[], wrong: Readonly<Record<string, string>>) {
+  const asked = questions.flatMap(({ name, label }) =>
+    wrong[name] === undefined ? [] : [[name, label] as const],
+  )
+  const others = Object.keys(wrong).filter((name) => !questions.some((question) => question.name === name))
+  return [...asked, ...others.map((name) => [name, undefined] as const)]
 }

@@ -11,6 +11,7 @@ import { orElsewhere, servicesHere } from '../../_server/services.ts'
 import { Cautions } from '../_forms/cautions.tsx'
 import { roomsSeen } from '../places-of.ts'
 import { roundEveryDays } from '../round-every.ts'
+import { stopsByBox } from '../stops-of.ts'
 import { walkOf } from './walk-of.ts'
 import { Walk } from './walk.tsx'
 
@@ -29,10 +30,13 @@ export default async function WalkPage({ searchParams }: { readonly searchParams
   }
   const services = await servicesHere()
   const store = await orElsewhere(services.showStore(chosen.id))
-  const rooms = roomsSeen(store, roundEveryDays(services.knowledge))
+  const stops = await orElsewhere(
+    services.listFinds({ projectId: chosen.id, order: 'urgency', stopsOnly: true, limit: 500 }),
+  )
+  const rooms = roomsSeen(store, roundEveryDays(services.knowledge), stopsByBox(stops.finds))
   const all = walkOf(rooms, undefined)
   const room = (await asked(searchParams))['room']
-  const stops = room === undefined ? all : walkOf(rooms, room)
+  const walked = room === undefined ? all : walkOf(rooms, room)
   return (
     <>
       <header className="head">
@@ -55,8 +59,8 @@ export default async function WalkPage({ searchParams }: { readonly searchParams
         </p>
       ) : (
         <>
+          <Walk key={room ?? ''} project={chosen.id} stops={walked} />
           {roomsOf(all).length > 1 && <Rooms all={all} chosen={room} />}
-          <Walk key={room ?? ''} project={chosen.id} stops={stops} />
           <Cautions knowledge={services.knowledge} task="read-strip" />
         </>
       )}

@@ -1,7 +1,7 @@
 import type { WalkStop } from '../../../lib/papers/walk-list.ts'
 import { bandMark } from '../../../lib/wording/band.ts'
 import { capital } from '../../../lib/wording/capital.ts'
-import { seenWords, wrongWords } from '../../../lib/wording/store-wrong.ts'
+import { seenWords, wrongBrief } from '../../../lib/wording/store-wrong.ts'
 import type { BoxSeen } from '../box-line.tsx'
 import type { RoomSeen } from '../places-of.ts'
 import { presses } from '../wrong-of.ts'
@@ -15,7 +15,8 @@ export function walkOf(rooms: readonly RoomSeen[], chosen: string | undefined): 
 
 function stopOf({ line, wrong }: BoxSeen): WalkStop {
   const { box, room, tub, needs, newest } = line
-  const pressing = wrong.find(presses)
+  const stops = wrong.flatMap((one) => (one.code === 'stop' ? [one.says] : []))
+  const pressing = wrong.find((one) => one.code !== 'stop' && presses(one))
   return {
     box: box.given.box,
     room,
@@ -23,7 +24,8 @@ function stopOf({ line, wrong }: BoxSeen): WalkStop {
     tub: tub !== null,
     needs: tub !== null ? 'in water' : needs === null ? '' : `needs ${bandMark(needs)}`,
     lastSeen: newest === null ? null : seenWords(newest),
-    wrong: pressing === undefined ? null : capital(wrongWords(pressing)),
+    wrong: pressing === undefined ? null : capital(wrongBrief(pressing)),
+    stops,
     readOn: newest?.on ?? null,
   }
 }

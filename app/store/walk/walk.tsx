@@ -109,6 +109,11 @@ export function Walk({ project, stops }: Props) {
                 .join(', ')}
             </p>
             {stop.lastSeen !== null && <p className="soft small">{`Last: ${stop.lastSeen}`}</p>}
+            {stop.stops.map((says) => (
+              <p key={says} className={style.stop}>
+                <strong>Stop. Do not open it.</strong> {says}
+              </p>
+            ))}
             {stop.wrong !== null && <p className={style.wrong}>{stop.wrong}</p>}
           </header>
           <StopForm key={stop.box} stop={stop} seen={seen} onSeen={setSeen} />

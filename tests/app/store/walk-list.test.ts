@@ -20,6 +20,7 @@ const stop = (box: string): WalkStop => ({
   needs: '',
   lastSeen: null,
   wrong: null,
+  stops: [],
   readOn: null,
 })
 const stops = ['TW-B01', 'TW-B02', 'TW-B03'].map(stop)

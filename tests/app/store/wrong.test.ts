@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { countsOf, roomsSeen } from '../../../app/store/places-of.ts'
 import { mostPressingFirst, presses, wrongOf } from '../../../app/store/wrong-of.ts'
+import { stopsByBox } from '../../../app/store/stops-of.ts'
+import type { Standing } from '../../../lib/services/standing.ts'
 import type { BoxLine } from '../../../lib/services/show-store.ts'
 import { standsWords } from '../../../lib/wording/store-place.ts'
 import { wrongWords } from '../../../lib/wording/store-wrong.ts'
@@ -70,6 +72,23 @@ describe('what is wrong with a box', () => {
   })
 })
 
+describe('a stop', () => {
+  const stopped = (box: string, text: string, number: string) =>
+    ({
+      line: { box, findNumber: number, stops: [{ code: 'ammunition', text, who: 'Police' }] },
+    }) as unknown as Standing
+  const stops = stopsByBox([stopped('TW-B01', 'Keep away.', 'TW-7'), stopped('TW-B01', 'Keep away.', 'TW-9')])
+  test('stands before everything else that is wrong, once, with the finds and whom to call', () => {
+    const damp: BoxLine = { ...quiet, newest: { ...quiet.newest!, lowRhPercent: 40, highRhPercent: 50 } }
+    const wrong = wrongOf(damp, { ...asked, stops: stops.get('TW-B01')! })
+    expect(wrong.map(({ code }) => code)).toEqual(['stop', 'above'])
+    expect(wrongWords(wrong[0]!)).toBe('stop: Keep away. Call Police. (TW-7, TW-9)')
+  })
+  test('a box without one has none', () => {
+    expect(stops.get('TW-B02')).toBeUndefined()
+  })
+})
+
 describe('the store in order', () => {
   const leaking: BoxLine = { ...quiet, outlook: { ...outlook, departedSince: day('2026-03-14') } }
   const unread: BoxLine = { ...quiet, unreadSince: null, newest: null }
@@ -92,6 +111,7 @@ describe('the store in order', () => {
         ],
       },
       90,
+      new Map(),
     )
     expect(rooms[0]?.counts).toEqual({ boxes: 2, finds: 36, tubs: 1, tubsPast: 1, pressing: 2, unread: 0 })
     expect(standsWords(countsOf(rooms[0]!.shelves[0]!.boxes))).toBe(

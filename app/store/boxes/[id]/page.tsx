@@ -8,6 +8,7 @@ import { Invented } from '../../../_marks/invented.tsx'
 import { PrintButton } from '../../../_papers/print-button.tsx'
 import { personHere } from '../../../_server/person.ts'
 import { orElsewhere, servicesHere } from '../../../_server/services.ts'
+import { StopsToday } from '../../../_start/stops-today.tsx'
 import { Stop } from '../../../_statement/stop.tsx'
 import { roundEveryDays } from '../../round-every.ts'
 import { wrongOf } from '../../wrong-of.ts'
@@ -39,7 +40,10 @@ export default async function BoxPage({ params }: Props) {
   const { box, kind, tub } = line
   const person = await personHere()
   const { knowledge } = services
-  const wrong = wrongOf(line, { today, roundEveryDays: roundEveryDays(knowledge) })
+  const stopped = shown.finds.filter(({ line: find }) => find.stops.length > 0)
+  const wrong = wrongOf(line, { today, roundEveryDays: roundEveryDays(knowledge) }).filter(
+    ({ code }) => code !== 'stop',
+  )
   const serials = (await orElsewhere(services.listLoggers(project.id))).map((logger) => logger.given.serial)
   const { setting } = await orElsewhere(services.showStoreSetting(project.id))
   const zone = setting.timeZone ?? 'UTC'
@@ -52,6 +56,7 @@ export default async function BoxPage({ params }: Props) {
   ]
   return (
     <>
+      <StopsToday stops={stopped} total={stopped.length} invented={project.invented} />
       {line.stops.map((caution) => (
         <Stop key={caution.rule} caution={caution} knowledge={knowledge} />
       ))}

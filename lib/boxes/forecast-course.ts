@@ -4,6 +4,9 @@ import type { LeakEstimate } from './learn.ts'
 import { advance, copyLaw, courseOf, unknowns } from './learn-state.ts'
 import { statesOf } from './learn-ways.ts'
 
+/** What a look ahead rests on. */
+export type Foreseen = Pick<LeakEstimate, 'ways' | 'asOf' | 'allowance' | 'before'>
+
 /** So long a step [d] the course of a box is drawn in: seasons and gel are slower by far. */
 const stepDays = 7
 
@@ -11,7 +14,7 @@ const stepDays = 7
 export function courseAhead(
   box: ClosedBox,
   surroundings: Surroundings,
-  { ways, asOf, allowance }: Pick<LeakEstimate, 'ways' | 'asOf' | 'allowance'>,
+  { ways, asOf, allowance }: Foreseen,
   days: readonly Day[],
 ): readonly Mixture[] {
   const course = courseOf(box, surroundings, allowance)

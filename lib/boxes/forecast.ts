@@ -1,7 +1,6 @@
 import type { ClosedBox, Day, Fan, Surroundings } from './box.ts'
-import { courseAhead, knotsOf } from './forecast-course.ts'
+import { courseAhead, knotsOf, type Foreseen } from './forecast-course.ts'
 import { valueAtShare, type Mixture } from './forecast-mixture.ts'
-import type { LeakEstimate } from './learn.ts'
 
 export interface Ahead {
   /** First day of the fan; where the estimate's last sighting is later, the fan begins with that. */
@@ -13,12 +12,12 @@ export interface Ahead {
 export function forecast(
   box: ClosedBox,
   surroundings: Surroundings,
-  estimate: LeakEstimate,
+  foreseen: Foreseen,
   { from, days }: Ahead,
 ): Fan {
-  const first = Math.max(from, estimate.asOf)
+  const first = Math.max(from, foreseen.asOf)
   const knots = knotsOf(first, days)
-  const mixtures = courseAhead(box, surroundings, estimate, knots)
+  const mixtures = courseAhead(box, surroundings, foreseen, knots)
   const each = Array.from({ length: Math.floor(days) + 1 }, (_, day) => first + day)
   const line = (share: number) => daily(each, knots, ribbon(mixtures, share))
   return { days: each, p10: line(0.1), p25: line(0.25), p50: line(0.5), p75: line(0.75), p90: line(0.9) }

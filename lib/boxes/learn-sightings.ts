@@ -38,13 +38,22 @@ const wanderDays = 7
 const ofLogger = (sighting: Sighting) => sighting.kind === 'logger' || sighting.kind === 'below-range'
 const serialOf = (sighting: Sighting) => ('serial' in sighting ? (sighting.serial ?? '') : '')
 
-export function gather(sightings: readonly Sighting[], allowance: Allowance): Gathered {
+/** `recentDays` back from the last sighting readings are kept a day apart, so that it can be told on which something began. */
+export function gather(sightings: readonly Sighting[], allowance: Allowance, recentDays = 0): Gathered {
   const ordered = sightings.toSorted((a, b) => a.on - b.on)
   const byLogger = Map.groupBy(ordered.filter(ofLogger), serialOf)
   const serials = [...byLogger.keys()].toSorted()
   const loggers = serials.map((serial) => widest(byLogger.get(serial)!))
   const seen = [
-    ...serials.flatMap((serial, at) => thinned(byLogger.get(serial)!, unknowns.loggers + at, allowance)),
+    ...serials.flatMap((serial, at) => {
+      const read = byLogger.get(serial)!
+      const isRecent = ({ on }: Sighting) => on > ordered.at(-1)!.on - recentDays
+      const older = read.filter((one) => !isRecent(one))
+      return [
+        ...thinned(older, mostReadings, unknowns.loggers + at, allowance),
+        ...thinned(read.filter(isRecent), recentDays, unknowns.loggers + at, allowance),
+      ]
+    }),
     ...ordered.flatMap((sighting) => strip(sighting, allowance)),
     ...spent(ordered, allowance),
     ...ordered.flatMap(({ kind, on }): Seen[] => (kind === 'lid-loose' ? [{ kind: 'loose', on }] : [])),
@@ -63,12 +72,14 @@ const widest = (sightings: readonly Sighting[]) =>
 /** Means over stretches of time of one logger. A stretch that dips below its range counts as below it. */
 function thinned(
   sightings: readonly Sighting[],
+  most: number,
   offset: number,
   { wanderRhPercent }: Allowance,
 ): readonly Seen[] {
+  if (sightings.length === 0) return []
   const first = sightings[0]!.on
   const span = sightings.at(-1)!.on - first
-  const width = Math.max(1, (span + 1) / mostReadings)
+  const width = Math.max(1, (span + 1) / most)
   const stretches = [...Map.groupBy(sightings, ({ on }) => Math.floor((on - first) / width)).values()]
   const apart = stretches.length > 1 ? span / (stretches.length - 1) : wanderDays
   const variance = wanderRhPercent ** 2 * Math.max(1, wanderDays / apart)

@@ -33,6 +33,9 @@ export function logDensity({ nominal, below, above }: Spread, value: number): nu
 
 const valueAt = ({ nominal, below, above }: Spread, z: number) => nominal + z * (z < 0 ? below : above)
 
+/** The value below which this share of the cases lies. */
+export const spreadAtShare = (spread: Spread, share: number): number => valueAt(spread, normalQuantile(share))
+
 const nodeCount = 9
 const nodes = Array.from({ length: nodeCount }, (_, at) => normalQuantile((at + 0.5) / nodeCount))
 

@@ -89,6 +89,18 @@ export const copyLaw = ({ size, mean, covariance }: Law): Law => ({
   covariance: covariance.slice(),
 })
 
+/** The same law with one unknown known anew, and owing nothing to the others. */
+export function setUnknown(law: Law, unknown: number, mean: number, deviation: number): Law {
+  const anew = copyLaw(law)
+  for (let other = 0; other < law.size; other += 1) {
+    anew.covariance[unknown * law.size + other] = 0
+    anew.covariance[other * law.size + unknown] = 0
+  }
+  anew.mean[unknown] = mean
+  anew.covariance[unknown * law.size + unknown] = deviation ** 2
+  return anew
+}
+
 /** So far [%] from where it began the gel of a box is followed; further on nothing is known of how it bends. */
 const bentUpTo = 25
 

@@ -25,6 +25,8 @@ export interface LeakEstimate {
   readonly rhPercent: Quantiles
   /** What each logger is thought to read too high [%]. */
   readonly offsets: readonly { readonly serial: string; readonly rhPercent: Range }[]
+  /** ± of what read the box last [%]; null where nothing did. */
+  readonly errorRhPercent: number | null
   readonly allowance: LeakPrior['allowance']
   /** What the forecasts are made of: a box that keeps to the law of one reservoir and temperature, and one that strays. */
   readonly ways: readonly Way[]
@@ -69,9 +71,15 @@ export function learnLeak(
       const { p10, p50, p90 } = quantilesOf(mixtureOf(ways, unknowns.loggers + at))
       return { serial, rhPercent: { low: p10, nominal: p50, high: p90 } }
     }),
+    errorRhPercent: lastError(since),
     allowance,
     ways,
   }
+}
+
+function lastError(sightings: readonly Sighting[]): number | null {
+  const read = sightings.filter((one) => 'errorRhPercent' in one).toSorted((a, b) => b.on - a.on)
+  return read[0]?.errorRhPercent ?? null
 }
 
 /** Less than this narrower [one], the readings have told little. */

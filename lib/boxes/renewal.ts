@@ -1,5 +1,5 @@
-import type { ClosedBox, Day, Quantiles, Surroundings } from './box.ts'
-import type { TimeToLimit } from './forecast-limit.ts'
+import type { ClosedBox, Day, Surroundings } from './box.ts'
+import { timeToLimit, type TimeToLimit } from './forecast-limit.ts'
 import type { LeakEstimate } from './learn.ts'
 
 export interface Renewal {
@@ -8,29 +8,50 @@ export interface Renewal {
   readonly renewBy: Day | null
   /**
    * What set the day: the chance of being over reaches one in ten; the likely course comes within the sensor's error of
-   * the limit; the box is as likely as not over already.
+   * the limit, which is sooner; the box is as likely as not over already.
    */
   readonly because: 'one-in-ten' | 'sensor-guard' | 'over-already' | null
-  /** ± of the sensor [%] that the guard used; null where no sensor stood in the box. */
+  /** ± of the sensor [%] that the guard used; null where nothing was read, or where even fresh gel stands within it. */
   readonly guardRhPercent: number | null
+}
+
+export interface RenewalAsked {
+  readonly from: Day
+  readonly days?: number
 }
 
 /** When the gel must be renewed; null where nothing limits the box. */
 export function renewalOf(
-  _box: ClosedBox,
-  _surroundings: Surroundings,
-  _estimate: LeakEstimate,
-  _ask: { readonly from: Day; readonly days?: number },
+  box: ClosedBox,
+  surroundings: Surroundings,
+  estimate: LeakEstimate,
+  ask: RenewalAsked,
 ): Renewal | null {
-  throw new Error('to follow')
+  if (box.limitRhPercent === null) return null
+  const limit = { ...ask, limitRhPercent: box.limitRhPercent }
+  const crossing = timeToLimit(box, surroundings, estimate, limit)
+  const guardRhPercent = workableGuard(box, estimate.errorRhPercent)
+  const as = (renewBy: Day | null, because: Renewal['because']) => ({
+    crossing,
+    renewBy,
+    because,
+    guardRhPercent,
+  })
+  if (crossing.overAlready >= 0.5) return as(crossing.from, 'over-already')
+  const guarded =
+    guardRhPercent === null
+      ? null
+      : timeToLimit(box, surroundings, estimate, {
+          ...limit,
+          limitRhPercent: box.limitRhPercent - guardRhPercent,
+        }).p50
+  if (guarded !== null && (crossing.p10 === null || guarded < crossing.p10))
+    return as(guarded, 'sensor-guard')
+  return as(crossing.p10, crossing.p10 === null ? null : 'one-in-ten')
 }
 
-/** How long fresh gel lasts until the limit [d], with this much of it, if renewed on a day; null beyond what is looked ahead. */
-export function spanOfGel(
-  _box: ClosedBox,
-  _surroundings: Surroundings,
-  _estimate: LeakEstimate,
-  _ask: { readonly gelKg: number; readonly on: Day; readonly days?: number },
-): { readonly [Key in keyof Quantiles]: number | null } | null {
-  throw new Error('to follow')
+/** A guard that even fresh gel cannot keep clear of would call for renewal every day, and guards nothing. */
+function workableGuard(box: ClosedBox, errorRhPercent: number | null): number | null {
+  if (errorRhPercent === null || box.limitRhPercent === null) return null
+  return box.startRhPercent.nominal + errorRhPercent < box.limitRhPercent ? errorRhPercent : null
 }

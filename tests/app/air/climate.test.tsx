@@ -115,7 +115,9 @@ describe('questions about humidity', () => {
     type(/^Relative humidity of the room/, '4')
     type(/^Relative humidity of the room/, '45')
     expect(status.textContent).toMatch(/^Anything at 9.3 °C/)
-    act(() => vi.advanceTimersByTime(1000))
+    act(() => {
+      vi.advanceTimersByTime(1000)
+    })
     expect(status.textContent).toMatch(/^Anything at 7.7 °C/)
   })
 })

@@ -38,13 +38,14 @@ import { findProject, latestChanges, listPeople, listProjects, startProject } fr
 import { readLogFile } from './services/read-log-file.ts'
 import { listImports, rejectedRows } from './services/rejected-rows.ts'
 import { renewGel } from './services/renew-gel.ts'
+import { reportBoxes } from './services/report-boxes.ts'
 import { showAir } from './services/show-air.ts'
 import { showBox } from './services/show-box.ts'
 import { showFind } from './services/show-find.ts'
 import { showLogger } from './services/show-logger.ts'
 import { showStore } from './services/show-store.ts'
-import { showWhatIf } from './services/show-what-if.ts'
 import { showKeep } from './services/show-what-if-keep.ts'
+import { showWhatIf } from './services/show-what-if.ts'
 import { startPage } from './services/start-page.ts'
 import { changeWater, noteLid } from './services/tend-box.ts'
 
@@ -121,6 +122,7 @@ const services = {
   readLogFile,
   rejectedRows,
   renewGel,
+  reportBoxes,
   showAir,
   showBox,
   showFind,

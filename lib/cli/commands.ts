@@ -8,6 +8,7 @@ export const commands: Readonly<Record<string, () => Promise<{ readonly command:
   export: () => import('./export.ts'),
   humidity: () => import('./humidity.ts'),
   gel: () => import('./gel.ts'),
+  boxes: () => import('./boxes.ts'),
   pack: () => import('./pack.ts'),
   'knowledge compile': () => import('./knowledge-compile.ts'),
   'knowledge check': () => import('./knowledge-check.ts'),

@@ -13,11 +13,18 @@ import { tubOf } from './tub.ts'
 /** A box as lists show it, before its humidity is reckoned. */
 export type PlainLine = Omit<BoxLine, 'outlook' | 'noOutlook'> & { readonly limitRhPercent: number | null }
 
+const hundredths = (value: number) => Math.round(value * 100) / 100
+
 const seen = (one: Sighting): Newest | null => {
   const on = dayOfNumber(Math.floor(one.on))
   switch (one.kind) {
     case 'logger':
-      return { on, by: 'logger', lowRhPercent: one.rhPercent, highRhPercent: one.rhPercent }
+      return {
+        on,
+        by: 'logger',
+        lowRhPercent: hundredths(one.rhPercent),
+        highRhPercent: hundredths(one.rhPercent),
+      }
     case 'below-range':
       return { on, by: 'logger', lowRhPercent: 0, highRhPercent: one.floorRhPercent }
     case 'strip':

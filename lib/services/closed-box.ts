@@ -1,6 +1,6 @@
 import type { IsoDate } from '../base/calendar.ts'
 import type { Range } from '../base/range.ts'
-import type { ClosedBox } from '../boxes/box.ts'
+import type { ClosedBox, Sighting } from '../boxes/box.ts'
 import { figureValue, type Figures } from '../boxes/figure-value.ts'
 import type { BoxGiven, RoomGiven } from '../record/places.ts'
 import type { NoOutlook } from './box-outlook.ts'
@@ -11,8 +11,11 @@ interface Known {
   readonly box: BoxGiven
   readonly room: RoomGiven | undefined
   readonly entries: readonly DiaryEntry[]
+  readonly sightings?: readonly Sighting[]
   readonly limitRhPercent: number | null
 }
+
+type Start = Pick<ClosedBox, 'startedOn' | 'startRhPercent'>
 
 /** Inside of a box [l] as written, else from its measures. */
 function volumeL({ volume_l, length_mm, width_mm, height_mm }: BoxGiven): number | null {
@@ -47,9 +50,31 @@ function airChangesPerDay({ air_changes_per_day: written }: BoxGiven, knowledge:
   return { low: written / factor, nominal: written, high: written * factor }
 }
 
+/** Where nobody wrote when the gel was renewed, the box begins with the first that was read of it. */
+function firstSeen(sightings: readonly Sighting[]): Start | null {
+  for (const seen of sightings) {
+    const startedOn = Math.floor(seen.on)
+    if (seen.kind === 'logger') {
+      const { rhPercent: nominal, errorRhPercent: error } = seen
+      return { startedOn, startRhPercent: around(nominal - error, nominal, nominal + error) }
+    }
+    if (seen.kind === 'strip') {
+      const { lowRhPercent: low, highRhPercent: high } = seen
+      return { startedOn, startRhPercent: around(low, (low + high) / 2, high) }
+    }
+  }
+  return null
+}
+
+const around = (low: number, nominal: number, high: number): Range => ({
+  low: Math.max(0, low),
+  nominal,
+  high: Math.min(100, high),
+})
+
 /** The box as the leak model sees it, or what is missing for that. */
 export function closedBox(
-  { box, room, entries, limitRhPercent }: Known,
+  { box, room, entries, sightings = [], limitRhPercent }: Known,
   knowledge: Figures,
 ): ClosedBox | NoOutlook {
   if (box.kind === 'tub') return 'tub'
@@ -57,7 +82,11 @@ export function closedBox(
   const volume = volumeL(box)
   if (volume === null) return 'no-volume'
   const since = gelSince(box, entries)
-  if (since === null) return 'no-start'
+  const start: Start | null =
+    since === null
+      ? firstSeen(sightings)
+      : { startedOn: dayNumber(since), startRhPercent: startRhPercent(box, knowledge) }
+  if (start === null) return 'no-start'
   const written = [room?.t_low, room?.t_high].filter((value) => value !== undefined)
   return {
     name: box.box,
@@ -75,8 +104,7 @@ export function closedBox(
       written.length === 0
         ? figureValue(knowledge, 'store-temperature-unwritten')
         : written.reduce((sum, value) => sum + value, 0) / written.length,
-    startedOn: dayNumber(since),
-    startRhPercent: startRhPercent(box, knowledge),
+    ...start,
     limitRhPercent,
   }
 }

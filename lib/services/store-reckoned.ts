@@ -24,7 +24,9 @@ export async function reckonStore(world: World, data: StoreData): Promise<StoreR
     const { limitRhPercent, ...line } = plainLine(data, box, sightings.get(box.given.box) ?? [], knowledge)
     const room = data.rooms.find(({ given }) => given.room === line.room)?.given
     const entries = data.diary.get(box.given.box) ?? []
-    const closed = closedBox({ box: box.given, room, entries, limitRhPercent }, knowledge)
+    const seen = sightings.get(box.given.box) ?? []
+    const known = { box: box.given, room, entries, sightings: seen, limitRhPercent }
+    const closed = closedBox(known, knowledge)
     return { ...line, outlook: null, noOutlook: typeof closed === 'string' ? closed : 'no-start' }
   })
   const surroundings = (name: string): Surroundings => {

@@ -118,7 +118,7 @@ describe('a box as the leak model sees it', () => {
     gel_rh_percent: 1,
     air_changes_per_day: 0.5,
   }
-  const known = { room: undefined, entries: [], limitRhPercent: 15 }
+  const known = { room: undefined, entries: [], sightings: [], limitRhPercent: 15 }
 
   it('has its own figures, with what they may be off', () => {
     expect(closedBox({ ...known, box }, knowledge)).toMatchObject({
@@ -145,6 +145,22 @@ describe('a box as the leak model sees it', () => {
     const change = entry({ kind: 'gel-change', on: day('2026-03-01'), given: { gel_kg: 1 } })
     expect(gelSince(box, [change])).toBe('2026-03-01')
     expect(gelSince({ ...box, gel_conditioned_on: day('2026-04-01') }, [change])).toBe('2026-04-01')
+  })
+
+  it('begins with the first that was read of it where nobody wrote when its gel was renewed', () => {
+    const undated = { ...box, gel_conditioned_on: undefined } as never
+    const strip = {
+      kind: 'strip',
+      on: 20_000,
+      lowRhPercent: 10,
+      highRhPercent: 15,
+      errorRhPercent: 5,
+    } as const
+    const sightings = [{ kind: 'lid-loose', on: 19_000 } as const, strip]
+    expect(closedBox({ ...known, box: undated, sightings }, knowledge)).toMatchObject({
+      startedOn: 20_000,
+      startRhPercent: { low: 10, nominal: 12.5, high: 15 },
+    })
   })
 
   it('has the volume its measures make', () => {

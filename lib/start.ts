@@ -26,6 +26,7 @@ import { keepStoreSetting, showStoreSetting } from './services/keep-store-settin
 import { bandsNeeded, listFinds } from './services/list-finds.ts'
 import { listLoggers } from './services/list-loggers.ts'
 import { listPlaces } from './services/list-places.ts'
+import { listRenewals, renewalCalendar } from './services/renewals.ts'
 import { listSalvage } from './services/list-salvage.ts'
 import { loadDemo } from './services/load-demo.ts'
 import { logSpread } from './services/log-spread.ts'
@@ -108,6 +109,7 @@ const services = {
   listPeople,
   listPlaces,
   listProjects,
+  listRenewals,
   listSalvage,
   loadDemo,
   listLoggers,
@@ -122,6 +124,7 @@ const services = {
   readLogFile,
   rejectedRows,
   renewGel,
+  renewalCalendar,
   reportBoxes,
   showAir,
   showBox,

@@ -1,0 +1,129 @@
+import { addDays, type IsoDate } from '../base/calendar.ts'
+import type { Range } from '../base/range.ts'
+import { figureValue, type Figures } from '../boxes/figure-value.ts'
+import type { Means, RenewalDue } from '../boxes/level-work.ts'
+import { daysToLimitSpread, type UncertainBox } from '../climate/enclosure-spread.ts'
+import type { BoxOutlook } from './box-outlook.ts'
+import { dayNumber } from './box-sightings.ts'
+import type { Room } from './places.ts'
+import type { BoxLine } from './show-store.ts'
+import type { StoreSettingGiven } from './store-setting.ts'
+
+/** What nobody has said of how the store is run: hours and gel then limit nothing, and no oven is counted on. */
+export type Untold = 'hours' | 'minutes' | 'gel' | 'oven'
+
+/** The gel that falls due, box by box: first as the box itself tells, then as long as a fresh filling lasts. */
+export function duesOf(
+  lines: readonly BoxLine[],
+  rooms: readonly Room[],
+  knowledge: Figures,
+): readonly RenewalDue[] {
+  const byName = new Map(rooms.map((room) => [room.given.room, room]))
+  return lines.flatMap((line): readonly RenewalDue[] => {
+    const { outlook, box } = line
+    const early = outlook?.renewOn?.early ?? null
+    if (outlook === null || early === null) return []
+    return [
+      {
+        box: box.given.box,
+        room: line.room,
+        shelf: box.given.shelf ?? '',
+        gelKg: box.given.gel_kg ?? 0,
+        safeOn: early,
+        likelyOn: outlook.renewOn?.likely ?? null,
+        lastsDays: lastsDays(line, outlook, early, byName.get(line.room), knowledge),
+      },
+    ]
+  })
+}
+
+/** How long a fresh filling keeps the box below its limit in nine cases of ten [d]; null: beyond telling. */
+function lastsDays(
+  { box: { given: box } }: BoxLine,
+  outlook: BoxOutlook,
+  from: IsoDate,
+  room: Room | undefined,
+  knowledge: Figures,
+): number | null {
+  const { limitRhPercent, surroundings } = outlook
+  const volumeL = box.volume_l ?? insideL(box)
+  if (limitRhPercent === null || volumeL === null) return null
+  const value = (id: string) => figureValue(knowledge, id)
+  const filled: UncertainBox = {
+    volumeL,
+    gelKg: box.gel_kg ?? 0,
+    reservoirGPerKgPercent: {
+      low: value('gel-reservoir-low'),
+      nominal: value('gel-reservoir'),
+      high: value('gel-reservoir-high'),
+    },
+    airChangesPerDay: outlook.airChangesPerDay,
+    temperatureC: middle(room?.given.t_low, room?.given.t_high) ?? value('store-temperature-unwritten'),
+    startRhPercent: freshRh(box.gel_rh_percent, value),
+    startDay: dayNumber(from),
+    room: {
+      meanRhPercent: surroundings.meanRhPercent,
+      swingRhPercent: surroundings.swingRhPercent,
+      highestOnDay: surroundings.highestOn,
+    },
+  }
+  const { p10 } = daysToLimitSpread(filled, limitRhPercent)
+  return Number.isFinite(p10) ? Math.max(1, Math.floor(p10)) : null
+}
+
+function insideL({ length_mm, width_mm, height_mm }: BoxLine['box']['given']): number | null {
+  if (length_mm === undefined || width_mm === undefined || height_mm === undefined) return null
+  return (length_mm * width_mm * height_mm) / 1e6
+}
+
+const middle = (low: number | undefined, high: number | undefined): number | null =>
+  low === undefined && high === undefined ? null : ((low ?? high!) + (high ?? low!)) / 2
+
+/** Gel is supposed to come as dry again as it was put in last. */
+function freshRh(written: number | undefined, value: (id: string) => number): Range {
+  if (written === undefined)
+    return { low: 0, nominal: value('gel-start-rh-unwritten'), high: value('gel-start-rh-unwritten-high') }
+  const spread = value('gel-start-rh-spread')
+  return { low: Math.max(0, written - spread), nominal: written, high: written + spread }
+}
+
+const weeksAhead = 52
+const everyMonth = 12
+
+export function meansOf(
+  setting: StoreSettingGiven,
+  today: IsoDate,
+): { readonly means: Means; readonly untold: readonly Untold[] } {
+  const { minutesPerBox, hoursByMonth, hoursPerWeek, gelDryKg, gelSpentKg } = setting
+  const { ovenKgPerBatch, ovenBatchesPerWeek, ovenHoursPerBatch } = setting
+  const hours =
+    hoursByMonth ?? (hoursPerWeek === null ? null : Array.from({ length: everyMonth }, () => hoursPerWeek))
+  const oven =
+    ovenKgPerBatch !== null && ovenKgPerBatch > 0 && ovenBatchesPerWeek !== null
+      ? {
+          kgPerBatch: ovenKgPerBatch,
+          batchesPerWeek: ovenBatchesPerWeek,
+          hoursPerBatch: ovenHoursPerBatch ?? 0,
+        }
+      : null
+  const untold: Untold[] = []
+  if (hours === null) untold.push('hours')
+  if (minutesPerBox === null) untold.push('minutes')
+  if (gelDryKg === null) untold.push('gel')
+  if (ovenKgPerBatch === null || ovenBatchesPerWeek === null) untold.push('oven')
+  return {
+    means: {
+      startOn: today,
+      weeks: weeksAhead,
+      minutesPerBox: minutesPerBox ?? 0,
+      hoursPerWeek: hours ?? Array.from({ length: everyMonth }, () => Infinity),
+      dryKg: gelDryKg ?? Infinity,
+      spentKg: gelSpentKg ?? 0,
+      oven,
+    },
+    untold,
+  }
+}
+
+/** The day after the last that is looked at. */
+export const endOf = ({ startOn, weeks }: Means): IsoDate => addDays(startOn, 7 * weeks)

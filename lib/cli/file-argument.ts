@@ -6,6 +6,8 @@ import { WrongCall, type Call } from './command.ts'
 
 export interface GivenFile {
   readonly name: string
+  /** Where it lies; what came down a pipe was put down there. */
+  readonly path: string
   readonly content: Content
 }
 
@@ -44,6 +46,7 @@ export function fileArgument(call: Call): GivenFile {
   }
   return {
     name: name === '-' ? 'standard input' : path.basename(name),
+    path: file,
     content: {
       open: () => fs.createReadStream(file, { highWaterMark: 1 << 20 }),
       size: fs.statSync(file).size,

@@ -1,15 +1,14 @@
-import fs from 'node:fs'
 import { againstBand } from '../../lib/logger/beyond.ts'
 import { excursionsIn } from '../../lib/logger/excursions.ts'
 import { monthsOf } from '../../lib/logger/months.ts'
 import { percentile } from '../../lib/logger/percentiles.ts'
 import { countedOf, profileOf } from '../../lib/logger/profile.ts'
 import { noAnswers } from '../../lib/logger/read/log-answers.ts'
-import { readLogFile } from '../../lib/logger/read/read-log.ts'
 import { rollingMeans } from '../../lib/logger/rolling.ts'
 import type { Series } from '../../lib/logger/series.ts'
 import { statisticsOf } from '../../lib/logger/statistics.ts'
 import { stretchesOf, withHumidity } from '../../lib/logger/stretches.ts'
+import { readLogAt } from '../../lib/services/read-log-at.ts'
 import { asked, peakMegabytes, type Answers } from './logger-answers.ts'
 
 /** Runs by itself: `logger-ours.ts FILE`. The file as the command reads it, then the same answers as the peers give. */
@@ -43,8 +42,7 @@ function answersOf(series: Series): Answers {
 
 const file = process.argv[2]!
 const start = performance.now()
-const pieces = fs.createReadStream(file, { highWaterMark: 1 << 20 })
-const { channels } = await readLogFile(pieces, noAnswers, fs.statSync(file).size)
+const { channels } = await readLogAt(file, noAnswers)
 const readSeconds = (performance.now() - start) / 1000
 const { series } = channels[0]!
 const answers = answersOf(series)

@@ -1,9 +1,8 @@
-import fs from 'node:fs'
 import { bucketsOf } from '../../lib/logger/buckets.ts'
 import { mergeDay, packDays, unpackDays } from '../../lib/logger/day-block.ts'
 import { emptySketch, joined } from '../../lib/logger/day-sketch.ts'
 import { noAnswers } from '../../lib/logger/read/log-answers.ts'
-import { readLogFile } from '../../lib/logger/read/read-log.ts'
+import { readLogAt } from '../../lib/services/read-log-at.ts'
 import { peakMegabytes } from './logger-answers.ts'
 
 /** Runs by itself: `logger-year.ts FILE`. A year as a store takes it in: read, packed into days with their sketches, drawn. */
@@ -14,9 +13,7 @@ const timed = async <Value>(work: () => Value | Promise<Value>): Promise<readonl
   return [(performance.now() - start) / 1000, value]
 }
 
-const [readSeconds, { channels }] = await timed(() =>
-  readLogFile(fs.createReadStream(file, { highWaterMark: 1 << 20 }), noAnswers, fs.statSync(file).size),
-)
+const [readSeconds, { channels }] = await timed(() => readLogAt(file, noAnswers))
 const { series } = channels[0]!
 const [packSeconds, days] = await timed(() => packDays(series))
 const whole = days.slice(0, -1).reduce((sketch, day) => joined(sketch, day.sketch), emptySketch)

@@ -50,7 +50,6 @@ const severities = {
   'column-repeated': 'note',
   'channel-without-values': 'note',
   'too-many-sensors': 'error',
-  'heading-names-several': 'warning',
   // the line
   'line-not-read': 'warning',
   'comment-lines': 'note',

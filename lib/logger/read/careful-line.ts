@@ -1,4 +1,5 @@
 import { splitCells } from './cells.ts'
+import { isOnlyUnits, isUnits } from './heading-line.ts'
 import { isNewHeading, isOwnHeading } from './heading-again.ts'
 import type { Layout } from './layout.ts'
 import type { LogDelimiter } from './log-form.ts'
@@ -61,6 +62,9 @@ function withoutLast(cells: readonly string[], row: RowRead, layout: Layout): Ro
     : { ...row, values, remarks }
 }
 
+const isUnitsHere = (state: WalkState, cells: readonly string[]) =>
+  state.waiting.hasHeading() ? isUnits(cells) : isOnlyUnits(cells)
+
 /** Reads one line with care: as a reading, as headings, or as text that waits for what comes after it. */
 export function takeLine(state: WalkState, given: LineGiven): void {
   const { book, table } = state
@@ -83,7 +87,7 @@ export function takeLine(state: WalkState, given: LineGiven): void {
     }
   }
   if (row.kind === 'text') {
-    if (isOwnHeading(whole, layout)) return state.waiting.sawHeading(line, text)
+    if (isOwnHeading(whole, layout) || isUnitsHere(state, whole)) return state.waiting.sawHeading(line, text)
     if (isNewHeading(whole)) {
       state.collecting = [given]
       return

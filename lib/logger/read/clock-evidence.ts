@@ -6,6 +6,8 @@ export type ClockSeen = 'changed' | 'fixed' | null
 interface Counts {
   followed: number
   ignored: number
+  /** How much of the hour in question was passed at the usual step [ms]. */
+  passed: number
 }
 
 const near = (step: number, wanted: number, usual: number) => Math.abs(step - wanted) <= usual * 0.2
@@ -15,18 +17,18 @@ function judge(before: number, now: number, change: ClockChange, usual: number, 
   const step = now - before
   const start = Math.min(change.civilMs, change.civilMs + change.byMs)
   const end = Math.max(change.civilMs, change.civilMs + change.byMs)
-  if (change.byMs > 0) {
-    // The hour that no clock shows: a reading in it, or the usual step right across, tells of a clock left alone.
-    if (now >= start && now < end) counts.ignored++
-    else if (before < start && now >= end) {
-      if (near(step, usual + change.byMs, usual)) counts.followed++
-      else if (near(step, usual, usual)) counts.ignored++
-    }
-    return
-  }
-  if (near(step, usual + change.byMs, usual) && now >= start - usual && now < end) counts.followed++
-  // Out of the hour that is shown twice at the usual step, never having gone back within it.
-  else if (before < end && now >= end && near(step, usual, usual)) counts.ignored++
+  const low = Math.min(before, now)
+  const high = Math.max(before, now)
+  if (!(low < end && high >= start)) return
+  if (near(step, usual + change.byMs, usual)) {
+    // Over the hour that no clock shows, or back by the hour that is shown twice.
+    if (change.byMs < 0 || (before < start && now >= end)) counts.followed++
+    counts.passed = 0
+  } else if (near(step, usual, usual)) {
+    // A clock left alone passes the whole hour, once and without a break.
+    counts.passed += Math.min(high, end) - Math.max(low, start)
+    if (now >= end && counts.passed >= end - start) counts.ignored++
+  } else counts.passed = 0
 }
 
 function quietAround(
@@ -53,7 +55,7 @@ export function clockSeen(
 ): ClockSeen {
   if (usual === null || changes.length === 0) return null
   const width = Math.abs(changes[0]!.byMs) + 2 * usual
-  const perChange = changes.map((): Counts => ({ followed: 0, ignored: 0 }))
+  const perChange = changes.map((): Counts => ({ followed: 0, ignored: 0, passed: 0 }))
   let at = 0
   let before = Number.NaN
   // Far from any change there is nothing to judge.

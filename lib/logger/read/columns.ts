@@ -43,6 +43,9 @@ const loose = (
   group,
 })
 
+/** A heading that means nothing here names no sensor either. */
+const unnamed = (column: ColumnSeen) => (column.headingSense === null ? '' : null)
+
 /** A guess at columns that nothing names, two by two: of two the one that runs higher is humidity, else the second. */
 function proposed(columns: readonly ColumnSeen[]): readonly Quantity[] {
   return columns.map((column, at) => {
@@ -66,16 +69,19 @@ function repeatedColumns(columns: readonly ColumnSeen[], rows: readonly SeenLine
   return repeated
 }
 
-function channelColumnsOf(columns: readonly ColumnSeen[], used: ReadonlySet<number>): readonly ColumnSeen[] {
+/** Columns that name the sensor. What is another on every line, though the moments are too, counts lines and names none. */
+function channelColumnsOf(
+  columns: readonly ColumnSeen[],
+  used: ReadonlySet<number>,
+  moments: number,
+): readonly ColumnSeen[] {
   return columns.filter(
     (column) =>
       column.headingSense === 'channel' &&
       !used.has(column.column) &&
       !column.counter &&
       !mostly(column.empties, column) &&
-      (column.distinct === 1 ||
-        column.distinct * 3 <= column.rows ||
-        (column.rows <= 12 && column.distinct < column.rows)),
+      (column.distinct === 1 || column.distinct < column.rows || moments < column.rows),
   )
 }
 
@@ -102,7 +108,7 @@ export function findColumns(
   for (const column of free) {
     const answer = said.get(column.column)
     if (answer?.use === 'temperature' || answer?.use === 'humidity') {
-      values.push(loose(column, answer.use, group(column.column), answer.channel ?? null))
+      values.push(loose(column, answer.use, group(column.column), answer.channel ?? unnamed(column)))
     }
   }
   const open = free.filter(({ column }) => !said.has(column))
@@ -132,10 +138,17 @@ export function findColumns(
   const guesses = ask ? proposed(unknown) : []
   const guessed = unknown
     .slice(0, guesses.length)
-    .map((column, at) => loose(column, guesses[at]!, group(column.column)))
+    .map((column, at) => loose(column, guesses[at]!, group(column.column), ''))
+  const moments = new Set(
+    rows.map(({ cells }) =>
+      stampColumnsOf(stamp)
+        .map((column) => cells[column])
+        .join(' '),
+    ),
+  ).size
   const channels = [
     ...columns.filter(({ column }) => said.get(column)?.use === 'channel'),
-    ...channelColumnsOf(open, used),
+    ...channelColumnsOf(open, used, moments),
   ]
   const read = new Set([
     ...used,

@@ -32,11 +32,11 @@ export function fileKind(head: Uint8Array): LogProblemCode | null {
 const page =
   /^\s*(?:<\?xml[^>]*>\s*)?(?:<!--[\s\S]*?-->\s*)?<(?:!doctype html|html|head|body|table|meta|div)\b/i
 const xml = /^\s*<(?:\?xml|[a-z][\w:-]*[\s>])/i
-const json = /^\s*(?:\{\s*["}]|\[\s*[[{\]"-\d])/
+const json = /^\s*(?:\{\s*["}]|\[\s*(?:[[{\]"]|-?\d+(?:\.\d+)?\s*[,\]]\s*(?:[-\d]|$)))/
 
 /** What the first text shows the file to be, where it is no lines of cells. */
 export function textKind(text: string): LogProblemCode | null {
   if (page.test(text)) return 'web-page'
   if (xml.test(text)) return 'xml-file'
-  return json.test(text) && !/^\s*\[[^\]]*\]\s*$/m.test(text.slice(0, 200)) ? 'json-file' : null
+  return json.test(text) ? 'json-file' : null
 }

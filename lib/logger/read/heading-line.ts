@@ -9,6 +9,8 @@ export interface HeadingsFound {
   /** One for each column; empty texts where the file has none. */
   readonly headings: readonly string[]
   readonly line: number | null
+  /** Last line of the headings: units may stand below them. */
+  readonly lastLine: number | null
   /** Of a line above the headings that names groups of columns. */
   readonly groups: readonly string[]
   /** How many headings mean something to us. */
@@ -44,13 +46,19 @@ function aligned(cells: readonly string[], width: number, splitAt: number | null
   return Array.from({ length: width }, (_, at) => fitted[at] ?? '')
 }
 
-const isUnits = (cells: readonly string[]) =>
+/** A line of units, as they stand below headings. */
+export const isUnits = (cells: readonly string[]) =>
   cells.some((cell) => unitOf(cell) !== null) &&
   cells.every(
     (cell) =>
       cell === '' || cell === '-' || unitOf(cell) !== null || /^[([]?[\p{L}/ :.-]{1,22}[)\]]?$/u.test(cell),
   ) &&
   cells.filter((cell) => readHeading(cell).sense !== null && unitOf(cell) === null).length < 2
+
+/** Nothing but units, whatever it follows. */
+export const isOnlyUnits = (cells: readonly string[]): boolean =>
+  cells.some((cell) => unitOf(cell) !== null) &&
+  cells.every((cell) => cell === '' || cell === '-' || unitOf(cell) !== null)
 
 /** The groups of a line above (`Channel 1,,Channel 2,`), each carried on to the columns it stands over. */
 function groupsOf(cells: readonly string[], width: number): readonly string[] {
@@ -98,6 +106,7 @@ export function findHeadings(
     return {
       headings: units ? aligned(units.cells, width, null) : Array.from({ length: width }, () => ''),
       line: units?.line ?? null,
+      lastLine: units?.line ?? null,
       groups: [],
       known: units ? known(units.cells) : 0,
     }
@@ -115,6 +124,7 @@ export function findHeadings(
   return {
     headings: withUnits,
     line,
+    lastLine: units?.line ?? line,
     groups: over && twice ? groupsOf(over.cells, width) : [],
     known: known(cells),
   }

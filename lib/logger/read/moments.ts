@@ -94,13 +94,15 @@ function zoneFor(
   const [low, high] = rangeOf(local)
   const main = largest(local)
   const usual = usualStep(main.store.civilMs.subarray(main.from, main.to), size(main))
+  if (!(high >= low)) return { zone: fixedZone('UTC', 0), how: 'assumed', ask: null }
   const named = answers.timeZone ?? hint?.zone ?? null
-  const zone = named === null || !(high >= low) ? null : zoneBetween(named, low - msPerDay, high + msPerDay)
-  if (named !== null && !zone && high >= low) book.note('unknown-time-zone', null, named)
+  const zone = named === null ? null : zoneBetween(named, low - msPerDay, high + msPerDay)
+  if (named !== null && !zone) book.note('unknown-time-zone', null, named)
   if (!zone) {
     const guess = guessClock(main.store.civilMs, main.from, main.to, usual)
     const ask = question(local, guess, hint, named !== null)
-    return { zone: fixedZone('UTC', 0), how: 'assumed', ask }
+    const likely = ask.proposed === null ? null : zoneBetween(ask.proposed, low - msPerDay, high + msPerDay)
+    return { zone: likely ?? fixedZone('UTC', 0), how: 'assumed', ask }
   }
   const how = answers.timeZone === null ? 'in-heading' : 'answered'
   const changes = changesOf(zone)

@@ -1,4 +1,4 @@
-import { msPerDay } from './civil.ts'
+import { msPerDay, msPerHour } from './civil.ts'
 import type { DateOrder } from './log-answers.ts'
 
 /** What the steps from reading to reading look like under one order of the dates. */
@@ -8,6 +8,9 @@ export interface Steps {
   /** Steps over midnight that are as long as the commonest step within a day. */
   readonly regular: number
   readonly irregular: number
+  /** Shortest and longest of them [ms]. */
+  readonly shortest: number
+  readonly longest: number
 }
 
 /** The commonest step within one day [ms]; null where no day has three readings to tell it from. */
@@ -31,6 +34,8 @@ export function stepsOf(civilMs: Float64Array, count: number, usual: number | nu
   let backward = 0
   let regular = 0
   let irregular = 0
+  let shortest = Number.POSITIVE_INFINITY
+  let longest = 0
   let before = Number.NaN
   for (let at = 0; at < count; at++) {
     const ms = civilMs[at]!
@@ -40,13 +45,18 @@ export function stepsOf(civilMs: Float64Array, count: number, usual: number | nu
       if (step > 0) forward++
       else backward++
       const size = Math.abs(step)
+      shortest = Math.min(shortest, size)
+      longest = Math.max(longest, size)
       if (usual === null ? size === msPerDay : size <= usual * 1.5) regular++
       else irregular++
     }
     before = ms
   }
-  return { forward, backward, regular, irregular }
+  return { forward, backward, regular, irregular, shortest, longest }
 }
+
+const aFewHours = 6 * msPerHour
+const someWeeks = 20 * msPerDay
 
 /**
  * The orders that time itself does not speak against. One is refuted where time runs to and fro under it and one way under
@@ -61,7 +71,11 @@ export function standing(steps: ReadonlyMap<DateOrder, Steps>, usual: number | n
   const steady = all.filter(([, of]) => turns(of) <= fewestTurns * 2)
   const smooth = steady.filter(([, of]) => of.regular >= enough && of.regular >= of.irregular)
   const rough = steady.filter(([, of]) => of.regular === 0 && of.irregular > 0)
-  return (smooth.length > 0 && smooth.length + rough.length === steady.length ? smooth : steady).map(
-    ([order]) => order,
-  )
+  if (smooth.length > 0 && smooth.length + rough.length === steady.length)
+    return smooth.map(([order]) => order)
+  // A few hours over every midnight under one order are weeks under another.
+  const close = steady.filter(([, of]) => usual !== null && of.longest > 0 && of.longest <= aFewHours)
+  const far = steady.filter(([, of]) => of.shortest >= someWeeks)
+  const left = close.length > 0 && close.length + far.length === steady.length ? close : steady
+  return left.map(([order]) => order)
 }

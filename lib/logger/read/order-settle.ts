@@ -54,7 +54,10 @@ function ordered(stores: readonly Store[], seen: OrderSeen, answers: LogAnswers)
     for (const store of stores) turnRound(store, seen.order, to)
     seen.order = to
   }
-  if (open.length === 1) return { how: 'day-above-12', because: null } as const
+  if (open.length === 1) {
+    if (open[0] !== seen.order) turn(open[0]!)
+    return { how: 'day-above-12', because: null } as const
+  }
   if (answers.dateOrder && open.includes(answers.dateOrder)) {
     if (seen.order !== answers.dateOrder) turn(answers.dateOrder)
     return { how: 'answered', because: null } as const
@@ -64,6 +67,15 @@ function ordered(stores: readonly Store[], seen: OrderSeen, answers: LogAnswers)
   if (left.length > 0 && !left.includes(seen.order)) turn(left[0]!)
   if (left.length === 1) return { how: 'order-of-readings', because: null } as const
   return { how: 'assumed', because: 'both-orders-fit', open: left } as const
+}
+
+function tellShortYears(stores: readonly Store[], book: ProblemBook): void {
+  const short = stores.find((store) => store.dateForms.values.some((form) => (form & shortYear) !== 0))
+  if (short) {
+    const at = short.dateForms.values.findIndex((form) => (form & shortYear) !== 0)
+    const place = short.dateForms.starts[at]!
+    book.note('year-of-two-digits', lineOf(short, place), civilText(short.civilMs[place]!))
+  }
 }
 
 /** More than one date in ten against the best order is no slip of the pen. */
@@ -77,14 +89,12 @@ export function settleOrder(
   answers: LogAnswers,
   book: ProblemBook,
 ): OrderDecided {
-  const short = stores.find((store) => store.dateForms.values.some((form) => (form & shortYear) !== 0))
-  if (short) {
-    const at = short.dateForms.values.findIndex((form) => (form & shortYear) !== 0)
-    const place = short.dateForms.starts[at]!
-    book.note('year-of-two-digits', lineOf(short, place), civilText(short.civilMs[place]!))
+  if (!stores.some(isNumbers)) {
+    tellShortYears(stores, book)
+    return { dates: otherwise, ask: null, lost: 0 }
   }
-  if (!stores.some(isNumbers)) return { dates: otherwise, ask: null, lost: 0 }
   const decided = ordered(stores, seen, answers)
+  tellShortYears(stores, book)
   let lost = 0
   for (const store of stores) {
     for (const { place, numbers } of store.deferred) {

@@ -59,7 +59,8 @@ function result({ book, lines, outcome }: Walked): LogRead {
     if (!held) book.note(code, survey.layout.headingLine, survey.layout.headings.join(' | '))
   }
   if (settled.rows.read === 0) book.note('no-readings', survey.rows[0]!.line, survey.rows[0]!.text)
-  if (settled.rows.read === 1) book.note('one-reading', survey.rows[0]!.line, survey.rows[0]!.text)
+  if (settled.rows.read === 1 && book.count('all-in-one-moment') === 0)
+    book.note('one-reading', survey.rows[0]!.line, survey.rows[0]!.text)
   return {
     channels: settled.channels,
     form: formOf(survey, state, settled),

@@ -46,7 +46,8 @@ const threeNumbers = /^(\d{1,2})\s?([-/.])\s?(\d{1,2})\s?\2\s?(\d{4}|\d{2})(?!\d
 const dayMonthYear = /^(\d{1,2})(?:st|nd|rd|th|\.)?[\s/-]*(\p{L}{3,10})\.?[\s/.,-]*(\d{4}|\d{2})(?!\d)/u
 const monthDayYear = /^(\p{L}{3,10})\.?[\s/-]*(\d{1,2})(?:st|nd|rd|th)?[\s/,-]+(\d{4}|\d{2})(?!\d)/u
 const yearMonthDay = /^(\d{4})[\s/-]*(\p{L}{3,10})\.?[\s/-]*(\d{1,2})(?!\d)/u
-const compact = /^((?:19|20)\d{2})(\d{2})(\d{2})(?:[T _-]?(\d{2})(\d{2})(\d{2})?(?!\d)|(?!\d))/
+const squeezedDate = /^((?:19|20)\d{2})(\d{2})(\d{2})(?!\d)/
+const squeezed = /^((?:19|20)\d{2})(\d{2})(\d{2})[T _-]?(\d{2})(\d{2})(\d{2})?(?![\d:.])/
 
 function named(year: string, month: string, day: string, rest: string): Taken<DateText> | null {
   const number = monthOf(month)
@@ -56,9 +57,10 @@ function named(year: string, month: string, day: string, rest: string): Taken<Da
 }
 
 function takeDate(text: string): Taken<DateText> | null {
-  const first = yearFirst.exec(text)
+  const first = yearFirst.exec(text) ?? squeezedDate.exec(text)
   if (first) {
-    const day = dayNumber(Number(first[1]), Number(first[3]), Number(first[4]))
+    const [month, dayOfMonth] = first.slice(-2)
+    const day = dayNumber(Number(first[1]), Number(month), Number(dayOfMonth))
     return {
       value: { kind: 'day', day, written: 'year-first', shortYear: false },
       rest: text.slice(first[0].length),
@@ -149,16 +151,13 @@ export function offsetOf(text: string): number | null | undefined {
 
 const between = /^(?:\s*[T_,;@|-]\s*|\s+(?:at|um|a)\s+|\s+)(?=\d)/i
 
-function compactStamp(text: string): StampText | null {
-  const found = compact.exec(text)
+function squeezedStamp(text: string): StampText | null {
+  const found = squeezed.exec(text)
   if (!found) return null
   const day = dayNumber(Number(found[1]), Number(found[2]), Number(found[3]))
   const offset = offsetOf(text.slice(found[0].length))
   if (offset === undefined) return null
-  const clock =
-    found[4] === undefined
-      ? null
-      : clockText(Number(found[4]), Number(found[5]), Number(found[6] ?? 0), '', undefined)
+  const clock = clockText(Number(found[4]), Number(found[5]), Number(found[6] ?? 0), '', undefined)
   return {
     date: { kind: 'day', day, written: 'year-first', shortYear: false },
     clock,
@@ -171,8 +170,8 @@ export function readStamp(text: string): StampText | null {
   const bare = text.trim()
   if (bare.length < 4 || bare.length > 60) return null
   const rest = bare.replace(weekday, '')
-  const squeezed = compactStamp(rest)
-  if (squeezed) return squeezed
+  const joined = squeezedStamp(rest)
+  if (joined) return joined
   const date = takeDate(rest)
   if (date) {
     const clock = takeClock(date.rest.replace(between, ''))

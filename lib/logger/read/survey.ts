@@ -31,6 +31,8 @@ export interface SurveyRemark {
 
 export interface Survey {
   readonly layout: Layout
+  /** Line that the table begins with, below its headings. */
+  readonly firstLine: number
   readonly rows: readonly SeenLine[]
   readonly entries: readonly HeadingEntry[]
   readonly serial: string | null
@@ -122,6 +124,7 @@ export function surveyLines(
   }
   return {
     layout,
+    firstLine: headings.lastLine === null ? first.line : headings.lastLine + 1,
     rows,
     entries,
     serial: serialIn(entries),

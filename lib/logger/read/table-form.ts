@@ -6,9 +6,9 @@ import { readStamp } from './stamp-text.ts'
 
 const decimals = (cell: string) => /[.,](\d+)\D*$/.exec(cell)?.[1]?.length ?? 0
 
-/** How many decimals every number of a column has; null where they vary or there are none. */
+/** How many decimals every number of a column has, the last line left out, which may be cut short; null where they vary. */
 export function sameDecimals(rows: readonly SeenLine[], column: number): number | null {
-  const numbers = rows.filter((row) => row.seen[column]?.sense === 'number')
+  const numbers = rows.slice(0, -1).filter((row) => row.seen[column]?.sense === 'number')
   const counts = new Set(numbers.map((row) => decimals(row.cells[column]!)))
   const [only] = counts
   return numbers.length > 2 && counts.size === 1 && only! > 0 ? only! : null

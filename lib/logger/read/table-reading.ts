@@ -85,6 +85,7 @@ function startWalk(
     line: 0,
     unreadable: 0,
     quick: options.quick !== false,
+    quickLines: 0,
   }
 }
 
@@ -123,7 +124,7 @@ export function openTableReading(
     }
     const state = startWalk(found, lines, decoder, book, answers, options)
     walk = { survey: found, state }
-    const first = found.layout.headingLine === null ? found.rows[0]!.line : found.layout.headingLine + 1
+    const first = found.firstLine
     const at = lines.findIndex(({ line }) => line >= first)
     state.line = first - 1
     for (const { line, raw } of lines.slice(0, at)) {

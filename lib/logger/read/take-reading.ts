@@ -1,7 +1,7 @@
 import { msPerDay } from './civil.ts'
 import { betterOrder, defer, noteDate, turnRound } from './date-order.ts'
 import { learnLine } from './learn-line.ts'
-import type { RowRead } from './read-row.ts'
+import { stampCells, type Remark, type RowRead } from './read-row.ts'
 import { civilMs, dayUnder, dateOrders, type StampText } from './stamp-text.ts'
 import {
   makeRoom,
@@ -103,12 +103,12 @@ export function takeReading(
   const moment = momentOf(state, stamp)
   const dateless = Number.isNaN(moment.civilMs)
   if (dateless && !('countedMs' in stamp) && neverADay(stamp)) {
-    state.book.note('date-does-not-exist', line, cells.join(' | '))
+    state.book.note('date-does-not-exist', line, stampCells(cells, state.table.layout))
     state.unreadable++
     return false
   }
   const { mixed, any } = isRemarked(reading, state)
-  if (mixed) state.book.note('clocks-mixed', line, cells.join(' | '))
+  if (mixed) state.book.note('clocks-mixed', line, stampCells(cells, state.table.layout))
   for (const { code, found, column } of reading.remarks) state.book.note(code, line, found, column)
   state.waiting.beforeReading()
   makeRoom(store)
@@ -117,7 +117,8 @@ export function takeReading(
   for (const [slot, value] of reading.values.entries()) {
     store.values[slot]![store.count] = value
     const { heading } = store.slots[slot]!
-    if (Number.isNaN(value) && reading.remarks.some(({ column }) => column === heading)) {
+    const isTold = ({ code, column }: Remark) => column === heading || code === 'too-few-cells'
+    if (Number.isNaN(value) && reading.remarks.some(isTold)) {
       missingIsTold(store, slot, store.count)
     }
   }

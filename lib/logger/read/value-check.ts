@@ -45,18 +45,32 @@ function checkTemperature(store: Store, slot: number, unit: Unit, book: ProblemB
   return tally.close()
 }
 
+/** Steady before, steady after, and between the two each goes on where the other stopped. */
+function crosses(t: Float32Array, rh: Float32Array, at: number, last: number): boolean {
+  const near = (a: number, b: number) => Math.abs(a - b) <= 2
+  const before = Math.max(at - 2, 0)
+  const after = Math.min(at + 1, last)
+  return (
+    near(t[at]!, rh[at - 1]!) &&
+    near(rh[at]!, t[at - 1]!) &&
+    near(t[at - 1]!, t[before]!) &&
+    near(rh[at - 1]!, rh[before]!) &&
+    near(t[at]!, t[after]!) &&
+    near(rh[at]!, rh[after]!)
+  )
+}
+
 /** Temperature and humidity that change places from one reading to the next: told, not mended. */
 function checkSwap(store: Store, warm: number, damp: number, book: ProblemBook): void {
   const t = store.values[warm]!
   const rh = store.values[damp]!
   let before = t[0]!
   for (let at = 1; at < store.count; at++) {
-    const jump = Math.abs(t[at]! - before)
-    before = t[at]!
-    if (!(jump > 10)) continue
-    const crossed = Math.abs(t[at]! - rh[at - 1]!) < jump / 5 && Math.abs(rh[at]! - t[at - 1]!) < jump / 5
-    if (crossed)
-      book.note('columns-seem-swapped', lineOf(store, at), `${printed(t[at]!)} | ${printed(rh[at]!)}`)
+    const now = t[at]!
+    if (Math.abs(now - before) > 10 && crosses(t, rh, at, store.count - 1)) {
+      book.note('columns-seem-swapped', lineOf(store, at), `${printed(now)} | ${printed(rh[at]!)}`)
+    }
+    before = now
   }
 }
 

@@ -5,6 +5,8 @@ export interface WaitingText {
   readonly add: (line: number, text: string) => void
   /** A heading known already stood among them. */
   readonly sawHeading: (line: number, text: string) => void
+  /** The last thing was a heading: units may follow it. */
+  readonly hasHeading: () => boolean
   readonly beforeReading: () => void
   /** A new table begins: what stands above it is its own heading. */
   readonly newTable: () => void
@@ -39,6 +41,7 @@ export function openWaitingText(book: ProblemBook): WaitingText {
     sawHeading(line, text) {
       heading ??= { line, text }
     },
+    hasHeading: () => heading !== null,
     beforeReading() {
       if (readBefore) {
         if (heading) book.note('heading-repeated', heading.line, heading.text)

@@ -35,4 +35,6 @@ export interface WalkState {
   unreadable: number
   /** False: every line is read with care. */
   readonly quick: boolean
+  /** Lines that were read by a template. */
+  quickLines: number
 }

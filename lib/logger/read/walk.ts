@@ -30,6 +30,7 @@ function tryTemplate(
   nextIs(store, state.line + 1, template.offsetMinutes, template.dateForm)
   store.count = before + read
   state.line += read
+  state.quickLines += read
   state.waiting.beforeReading()
   state.templates.idle = 0
   state.templates.wait = 0

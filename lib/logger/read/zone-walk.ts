@@ -25,6 +25,9 @@ export function walkZone(
 ): ZoneWalk {
   // A stamp told again at once is a repeat, unless readings are an hour or more apart.
   const sameIsSecond = usualStep === null || usualStep >= msPerHour
+  /** The second showing is one usual step after the reading before, the first is not. */
+  const isNext = (second: number, first: number, before: number) =>
+    usualStep !== null && second - before === usualStep && first - before !== usualStep
   const changes = changesOf(zone)
   let skipped = 0
   let firstSkipped = -1
@@ -69,9 +72,17 @@ export function walkZone(
           continue
         }
         const first = civil - offsetBefore
-        const second = first < before || (sameIsSecond && first === before)
+        const second =
+          first < before || (sameIsSecond && first === before) || isNext(civil - after, first, before)
         const seen = twice.get(change) ?? { first: at, count: 0, second: false }
-        twice.set(change, { ...seen, count: seen.count + 1, second: seen.second || second })
+        // The usual step from the reading before tells which showing it is.
+        const plain =
+          usualStep !== null && (first - before === usualStep || isNext(civil - after, first, before))
+        twice.set(change, {
+          ...seen,
+          count: seen.count + (plain ? 0 : 1),
+          second: seen.second || second,
+        })
         before = second ? civil - after : first
         ms[at] = before
         continue

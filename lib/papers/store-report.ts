@@ -1,128 +1,122 @@
 import type { IsoDate } from '../base/calendar.ts'
+import {
+  findsOn,
+  type Period,
+  type ReportBox,
+  type ReportGel,
+  type ReportReading,
+} from './store-report-box.ts'
+import { boxesAtRisk, type BoxAtRisk } from './store-report-risk.ts'
+import { monthsOf, renewalsOf, type MonthCount, type Renewals } from './store-report-gel.ts'
+import { hangsOnStrip, stateAt, type BoxState } from './store-report-state.ts'
 
-/** A look into a box: a strip read as an interval, or a logger's day with its sensor error allowed for [%]. */
-export interface ReportReading {
-  readonly on: IsoDate
-  readonly lowRhPercent: number
-  readonly highRhPercent: number
-}
-
-export interface ReportBox {
-  readonly box: string
+export interface RoomCount {
   readonly room: string
-  /** The highest relative humidity [%] its finds bear; null where nothing limits it. */
-  readonly limitRhPercent: number | null
-  readonly finds: number
-  /** Up to the end of the period, oldest first. */
-  readonly readings: readonly ReportReading[]
-  /** Gel put in, up to the end of the period, oldest first. */
-  readonly gel: readonly {
-    readonly on: IsoDate
-    readonly gelKg: number
-    readonly removedKg: number | null
-  }[]
-  /** When the gel it holds at the end of the period is to be renewed; null where nothing can be told. */
-  readonly renewOn: { readonly early: IsoDate | null; readonly likely: IsoDate | null } | null
-  /** Hours above the limit that loggers recorded in the period, and the worst [%]. */
-  readonly hoursAbove: number
-  readonly worstRhPercent: number | null
+  readonly boxes: number
+  readonly states: Readonly<Record<BoxState, number>>
+  readonly putInKg: number
+  readonly takenOutKg: number
+  readonly changes: number
 }
-
-/** How a box stood by its newest reading of the period; a reading from before the gel was renewed tells of the old gel. */
-export const boxStates = ['over', 'cannot-tell', 'renewed-unread', 'in-band', 'not-read', 'no-limit'] as const
-export type BoxState = (typeof boxStates)[number]
 
 export interface StoreReport {
   readonly from: IsoDate
   readonly to: IsoDate
+  readonly ahead: IsoDate
+  readonly boxes: number
+  readonly finds: number
+  /** Names of boxes by how they stood at the end. */
   readonly states: Readonly<Record<BoxState, readonly string[]>>
-  readonly gel: { readonly putInKg: number; readonly takenOutKg: number; readonly changes: number }
-  readonly renewals: {
-    /** Done while the last reading still stood at or under the limit, or where none was taken. */
-    readonly inTime: readonly string[]
-    /** Done after a reading had stood over the limit. */
-    readonly late: readonly string[]
-    /** Not done, though the gel was as likely as not spent by the end of the period. */
-    readonly overdue: readonly string[]
-    /** Fall due within a year after the period. */
-    readonly ahead: readonly string[]
+  /** Of those in band or over: boxes of which that hangs on a strip that is true to less than its error. */
+  readonly hangsOnStrip: readonly string[]
+  readonly rooms: readonly RoomCount[]
+  readonly gel: {
+    readonly putInKg: number
+    readonly takenOutKg: number
+    readonly changes: number
+    /** Changes of which nobody wrote how much was taken out. */
+    readonly takenOutUnwritten: number
+    /** Changes that are known only from the table of boxes. */
+    readonly onlyInTable: number
   }
-  /** Finds in boxes that stood over their limit, at the end or for hours that a logger recorded. */
-  readonly atRisk: readonly {
-    readonly box: string
-    readonly room: string
-    readonly finds: number
-    readonly hoursAbove: number
-    readonly worstRhPercent: number | null
-    readonly state: BoxState
-  }[]
+  readonly months: readonly MonthCount[]
+  readonly renewals: Renewals
+  readonly atRisk: readonly BoxAtRisk[]
+  /** Different finds that were at risk, and in how many boxes of which nobody knows what lay in them. */
+  readonly findsAtRisk: number
+  readonly restsOn: { readonly strips: number; readonly loggerDays: number; readonly boxesRead: number }
 }
 
-export function boxState({ limitRhPercent, readings, gel }: ReportBox, from: IsoDate): BoxState {
-  if (limitRhPercent === null) return 'no-limit'
-  const newest = readings.at(-1)
-  if (newest === undefined || newest.on < from) return 'not-read'
-  if (newest.on < (gel.at(-1)?.on ?? newest.on)) return 'renewed-unread'
-  if (newest.highRhPercent <= limitRhPercent) return 'in-band'
-  return newest.lowRhPercent > limitRhPercent ? 'over' : 'cannot-tell'
+const within = ({ from, to }: Period, on: IsoDate) => on >= from && on <= to
+
+function roomsOf(boxes: readonly ReportBox[], period: Period): readonly RoomCount[] {
+  return [...Map.groupBy(boxes, ({ room }) => room)].map(([room, own]) => {
+    const states = own.map((box) => stateAt(box, period))
+    const changes = changesIn(own, period)
+    const count = (state: BoxState) => states.filter((one) => one === state).length
+    return {
+      room,
+      boxes: own.length,
+      states: {
+        over: count('over'),
+        'cannot-tell': count('cannot-tell'),
+        'renewed-unread': count('renewed-unread'),
+        'in-band': count('in-band'),
+        'not-read': count('not-read'),
+        'no-limit': count('no-limit'),
+      },
+      ...sums(changes),
+    }
+  })
 }
 
-/** Whether gel was changed only after somebody, or something, had read the box over its limit. */
-function changedLate({ limitRhPercent, readings, gel }: ReportBox, on: IsoDate): boolean {
-  const fillingBefore = gel.findLast((change) => change.on < on)?.on ?? ''
-  const before = readings.findLast((reading) => reading.on <= on && reading.on >= fillingBefore)
-  return limitRhPercent !== null && before !== undefined && before.lowRhPercent > limitRhPercent
-}
+const changesIn = (boxes: readonly ReportBox[], period: Period): readonly ReportGel[] =>
+  boxes.flatMap(({ gel }) => gel.filter(({ on }) => within(period, on)))
+
+const sums = (changes: readonly ReportGel[]) => ({
+  putInKg: changes.reduce((sum, { gelKg }) => sum + gelKg, 0),
+  takenOutKg: changes.reduce((sum, { removedKg }) => sum + (removedKg ?? 0), 0),
+  changes: changes.length,
+})
 
 /** A year of the store: what was read, what the gel did, what was due, done and late, and which finds were at risk. */
-export function storeReport(
-  boxes: readonly ReportBox[],
-  { from, to, aYearOn }: { readonly from: IsoDate; readonly to: IsoDate; readonly aYearOn: IsoDate },
-): StoreReport {
-  const states = Object.groupBy(boxes, (box) => boxState(box, from))
-  const names = (some: readonly ReportBox[]) => some.map(({ box }) => box)
-  const changes = boxes.flatMap((box) =>
-    box.gel.filter(({ on }) => on >= from && on <= to).map((change) => ({ box, change })),
-  )
-  const done = (late: boolean) =>
-    changes.filter(({ box, change }) => changedLate(box, change.on) === late).map(({ box }) => box)
-  const due = boxes.filter(({ limitRhPercent, renewOn }) => limitRhPercent !== null && renewOn !== null)
-  const isOverdue = ({ renewOn }: ReportBox) => renewOn!.likely !== null && renewOn!.likely <= to
+export function storeReport(boxes: readonly ReportBox[], period: Period): StoreReport {
+  const states = Object.groupBy(boxes, (box) => stateAt(box, period))
+  const names = (state: BoxState) => (states[state] ?? []).map(({ box }) => box)
+  const changes = changesIn(boxes, period)
+  const atRisk = boxesAtRisk(boxes, period)
+  const readings = boxes.map((box) => box.readings.filter(({ on }) => within(period, on)))
+  const renewals = renewalsOf(boxes, period)
   return {
-    from,
-    to,
+    ...period,
+    boxes: boxes.length,
+    finds: new Set(boxes.flatMap((box) => findsOn(box, period.to))).size,
     states: {
-      over: names(states.over ?? []),
-      'cannot-tell': names(states['cannot-tell'] ?? []),
-      'renewed-unread': names(states['renewed-unread'] ?? []),
-      'in-band': names(states['in-band'] ?? []),
-      'not-read': names(states['not-read'] ?? []),
-      'no-limit': names(states['no-limit'] ?? []),
+      over: names('over'),
+      'cannot-tell': names('cannot-tell'),
+      'renewed-unread': names('renewed-unread'),
+      'in-band': names('in-band'),
+      'not-read': names('not-read'),
+      'no-limit': names('no-limit'),
     },
+    hangsOnStrip: boxes.filter((box) => hangsOnStrip(box, period)).map(({ box }) => box),
+    rooms: roomsOf(boxes, period),
     gel: {
-      putInKg: changes.reduce((sum, { change }) => sum + change.gelKg, 0),
-      takenOutKg: changes.reduce((sum, { change }) => sum + (change.removedKg ?? 0), 0),
-      changes: changes.length,
+      ...sums(changes),
+      takenOutUnwritten: changes.filter(({ removedKg }) => removedKg === null).length,
+      onlyInTable: changes.filter(({ from }) => from === 'table').length,
     },
-    renewals: {
-      inTime: names(done(false)),
-      late: names(done(true)),
-      overdue: names(due.filter(isOverdue)),
-      ahead: names(
-        due.filter((box) => !isOverdue(box) && box.renewOn!.early !== null && box.renewOn!.early <= aYearOn),
-      ),
+    months: monthsOf(renewals, period),
+    renewals,
+    atRisk,
+    findsAtRisk: new Set(atRisk.flatMap(({ findIds }) => findIds)).size,
+    restsOn: {
+      strips: countBy(readings, 'strip'),
+      loggerDays: countBy(readings, 'logger'),
+      boxesRead: readings.filter((own) => own.length > 0).length,
     },
-    atRisk: boxes
-      .map((box) => ({ ...box, state: boxState(box, from) }))
-      .filter(({ state, hoursAbove }) => state === 'over' || hoursAbove > 0)
-      .toSorted((a, b) => b.finds - a.finds || b.hoursAbove - a.hoursAbove)
-      .map(({ box, room, finds, hoursAbove, worstRhPercent, state }) => ({
-        box,
-        room,
-        finds,
-        hoursAbove,
-        worstRhPercent,
-        state,
-      })),
   }
 }
+
+const countBy = (readings: readonly (readonly ReportReading[])[], by: ReportReading['by']) =>
+  readings.reduce((sum, own) => sum + own.filter((reading) => reading.by === by).length, 0)

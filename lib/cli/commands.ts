@@ -9,6 +9,7 @@ export const commands: Readonly<Record<string, () => Promise<{ readonly command:
   humidity: () => import('./humidity.ts'),
   gel: () => import('./gel.ts'),
   boxes: () => import('./boxes.ts'),
+  logger: () => import('./logger.ts'),
   pack: () => import('./pack.ts'),
   'knowledge compile': () => import('./knowledge-compile.ts'),
   'knowledge check': () => import('./knowledge-check.ts'),

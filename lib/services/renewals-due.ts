@@ -37,7 +37,10 @@ export function duesOf(
   })
 }
 
-/** How long a fresh filling keeps the box below its limit in nine cases of ten [d]; null: beyond telling. */
+/**
+ * How long a fresh filling keeps the box below its limit in nine cases of ten [d]; null: beyond telling, or not even from one
+ * week to the next, for which no plan can make up.
+ */
 function lastsDays(
   { box: { given: box } }: BoxLine,
   outlook: BoxOutlook,
@@ -68,7 +71,7 @@ function lastsDays(
     },
   }
   const { p10 } = daysToLimitSpread(filled, limitRhPercent)
-  return Number.isFinite(p10) ? Math.max(1, Math.floor(p10)) : null
+  return Number.isFinite(p10) && p10 >= 7 ? Math.floor(p10) : null
 }
 
 function insideL({ length_mm, width_mm, height_mm }: BoxLine['box']['given']): number | null {
@@ -79,12 +82,11 @@ function insideL({ length_mm, width_mm, height_mm }: BoxLine['box']['given']): n
 const middle = (low: number | undefined, high: number | undefined): number | null =>
   low === undefined && high === undefined ? null : ((low ?? high!) + (high ?? low!)) / 2
 
-/** Gel is supposed to come as dry again as it was put in last. */
+/** Gel is supposed to come as dry again as it was put in last, or, where nobody wrote it, as well-dried gel is. */
 function freshRh(written: number | undefined, value: (id: string) => number): Range {
-  if (written === undefined)
-    return { low: 0, nominal: value('gel-start-rh-unwritten'), high: value('gel-start-rh-unwritten-high') }
+  const nominal = written ?? value('gel-start-rh-unwritten')
   const spread = value('gel-start-rh-spread')
-  return { low: Math.max(0, written - spread), nominal: written, high: written + spread }
+  return { low: Math.max(0, nominal - spread), nominal, high: nominal + spread }
 }
 
 const weeksAhead = 52

@@ -1,9 +1,7 @@
 import type { Missing, NotInTime, PlannedRenewal } from '../boxes/level-work.ts'
+import { kilogramWords } from './box-gel.ts'
 import { dayWords } from './day.ts'
 import { listWords } from './list.ts'
-
-/** `0.25 kg`, `1.5 kg`: gel as kitchen scales weigh it. */
-export const kilogramWords = (kg: number): string => `${Number(kg.toFixed(2))} kg`
 
 export const calendarName = (project: string): string => `${project}: gel to renew`
 

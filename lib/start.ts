@@ -48,6 +48,7 @@ import { showStore } from './services/show-store.ts'
 import { showKeep } from './services/show-what-if-keep.ts'
 import { showWhatIf } from './services/show-what-if.ts'
 import { startPage } from './services/start-page.ts'
+import { reportYear } from './services/store-report.ts'
 import { changeWater, noteLid } from './services/tend-box.ts'
 
 type Environment = Readonly<Record<string, string | undefined>>
@@ -124,6 +125,7 @@ const services = {
   readLogFile,
   rejectedRows,
   renewGel,
+  reportYear,
   renewalCalendar,
   reportBoxes,
   showAir,

@@ -1,0 +1,157 @@
+import { addDays, type IsoDate } from '../base/calendar.ts'
+import type { Sighting } from '../boxes/box.ts'
+import type { LimitSpan, ReportBox, ReportGel, ReportReading } from '../papers/store-report-box.ts'
+import type { BoxGiven } from '../record/places.ts'
+import { limitOf } from './box-needs.ts'
+import { dayOfNumber } from './box-sightings.ts'
+import { gelSince } from './closed-box.ts'
+import type { DiaryEntry } from './diary.ts'
+import type { BoxLine } from './show-store.ts'
+import type { Standing } from './standing.ts'
+import type { StoreData } from './store-data.ts'
+import type { AboveLimit } from './store-report-hours.ts'
+import type { StoreReckoned } from './store-reckoned.ts'
+import type { Outing } from './whereabouts.ts'
+
+export type Lay = ReportBox['lay'][number]
+
+/** Reads the days of each find in a box, without those on which it was out: on the day it left or came back it was there. */
+export function layOf(
+  stays: readonly { readonly findId: string; readonly from: IsoDate | null; readonly to: IsoDate | null }[],
+  outings: ReadonlyMap<string, readonly Outing[]>,
+): readonly Lay[] {
+  return stays.flatMap(({ findId, from, to }) =>
+    (outings.get(findId) ?? []).reduce<readonly Lay[]>(
+      (left, out) => left.flatMap((lay) => without(lay, out)),
+      [{ findId, from, to }],
+    ),
+  )
+}
+
+function without({ findId, from, to }: Lay, out: Outing): readonly Lay[] {
+  const ends = out.from
+  const again = out.to
+  const touches = (to === null || ends <= to) && (again === null || from === null || again >= from)
+  if (!touches) return [{ findId, from, to }]
+  const parts: Lay[] = []
+  if (from === null || from <= ends) parts.push({ findId, from, to: ends })
+  if (again !== null && (to === null || again <= to)) parts.push({ findId, from: again, to })
+  return parts
+}
+
+/** What a box had to hold from day to day: it changes when finds come and go. */
+export function limitSpansOf(
+  box: BoxGiven,
+  lay: readonly Lay[],
+  standings: ReadonlyMap<string, Standing>,
+): readonly LimitSpan[] {
+  const begins = new Set<IsoDate>()
+  for (const { from, to } of lay) {
+    if (from !== null) begins.add(from)
+    if (to !== null) begins.add(addDays(to, 1))
+  }
+  const starts: readonly (IsoDate | null)[] = [null, ...[...begins].toSorted()]
+  const spans: { from: IsoDate | null; to: IsoDate | null; limitRhPercent: number | null }[] = []
+  for (const [at, from] of starts.entries()) {
+    const next = starts[at + 1]
+    const to = next === undefined || next === null ? null : addDays(next, -1)
+    const there = lay.filter(
+      (one) => (one.from ?? '') <= (from ?? '') && (one.to === null || from === null || one.to >= from),
+    )
+    const limitRhPercent = limitOf(
+      box,
+      there.flatMap(({ findId }) => standings.get(findId) ?? []),
+    )
+    const before = spans.at(-1)
+    if (before !== undefined && before.limitRhPercent === limitRhPercent) before.to = to
+    else spans.push({ from, to, limitRhPercent })
+  }
+  return spans
+}
+
+/** What was read of it: a logger's day with its error allowed for, a strip as it was read. */
+function readingOf(sighting: Sighting): readonly ReportReading[] {
+  const on = dayOfNumber(Math.floor(sighting.on))
+  switch (sighting.kind) {
+    case 'logger': {
+      const { rhPercent, errorRhPercent: error } = sighting
+      return [
+        {
+          on,
+          by: 'logger',
+          lowRhPercent: rhPercent - error,
+          highRhPercent: rhPercent + error,
+          slackRhPercent: 0,
+        },
+      ]
+    }
+    case 'below-range':
+      return [
+        {
+          on,
+          by: 'logger',
+          lowRhPercent: 0,
+          highRhPercent: sighting.floorRhPercent + sighting.errorRhPercent,
+          slackRhPercent: 0,
+        },
+      ]
+    case 'strip': {
+      const { lowRhPercent, highRhPercent, errorRhPercent: slackRhPercent } = sighting
+      return [{ on, by: 'strip', lowRhPercent, highRhPercent, slackRhPercent }]
+    }
+    default:
+      return []
+  }
+}
+
+/** Fillings as they were entered; the one that only the table of boxes tells of stands among them. */
+function gelOf(box: BoxGiven, entries: readonly DiaryEntry[]): readonly ReportGel[] {
+  const entered = entries.flatMap((entry): ReportGel[] =>
+    entry.kind === 'gel-change'
+      ? [
+          {
+            on: entry.on,
+            gelKg: entry.given.gel_kg,
+            removedKg: entry.given.removed_kg ?? null,
+            from: 'diary',
+          },
+        ]
+      : [],
+  )
+  const { gel_conditioned_on: on, gel_kg: gelKg } = box
+  if (on === undefined || gelKg === undefined || entered.some((one) => one.on === on)) return entered
+  return [...entered, { on, gelKg, removedKg: null, from: 'table' } as const].toSorted((a, b) =>
+    a.on < b.on ? -1 : 1,
+  )
+}
+
+interface Asked {
+  readonly data: StoreData
+  readonly reckoned: StoreReckoned
+  readonly standings: ReadonlyMap<string, Standing>
+  readonly to: IsoDate
+}
+
+/** A box before it is known what its loggers recorded above its limit. */
+export function plainBoxOf(
+  { data, reckoned, standings, to }: Asked,
+  line: BoxLine,
+  lay: readonly Lay[],
+): Omit<ReportBox, 'above'> {
+  const { given } = line.box
+  const entries = data.diary.get(given.box) ?? []
+  const since = gelSince(given, entries)
+  const { outlook } = line
+  return {
+    box: given.box,
+    room: line.room,
+    limits: limitSpansOf(given, lay, standings),
+    lay,
+    readings: (reckoned.sightings.get(given.box) ?? []).flatMap(readingOf).filter(({ on }) => on <= to),
+    gel: gelOf(given, entries).filter(({ on }) => on <= to),
+    // What is reckoned today is of the gel it holds today: of a filling that came later the year knew nothing.
+    renewOn: since === null || since > to ? null : (outlook?.renewOn ?? null),
+  }
+}
+
+export const withAbove = (box: Omit<ReportBox, 'above'>, above: AboveLimit): ReportBox => ({ ...box, above })

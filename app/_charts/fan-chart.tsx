@@ -45,7 +45,7 @@ export function FanChart({ name, picture, summary }: Props) {
       </figcaption>
       <div className={style.plot} ref={box}>
         <p className={style.panelName}>Relative humidity</p>
-        <div className={`${style.panel} ${style.withTime}`}>
+        <div className={`${style.panel} ${style.withTime}`} inert>
           <Drawing {...{ id, picture, ticks }} />
           <FanMarks picture={picture} />
         </div>

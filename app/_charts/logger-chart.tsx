@@ -111,14 +111,14 @@ export function LoggerChart({ name, first, whole, ground, address }: Props) {
       </div>
       <div className={style.plot} ref={box} aria-busy={state === 'fetching'}>
         <p className={style.panelName}>Relative humidity</p>
-        <div className={style.panel}>
+        <div className={style.panel} inert>
           <Humidity {...drawing} />
           <LoggerMarks id={id} view={view} />
         </div>
         {temperatureScale(view) !== null && (
           <>
             <p className={style.panelName}>Temperature</p>
-            <div className={style.small}>
+            <div className={style.small} inert>
               <Temperature {...drawing} />
             </div>
           </>

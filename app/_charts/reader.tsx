@@ -14,7 +14,10 @@ interface Props {
   readonly pointer: Readonly<Record<`onPointer${string}`, (event: PointerEvent) => void>>
 }
 
-/** The sheet of glass over a drawing: takes keys, mouse and finger, and carries the line and what is marked. */
+/**
+ * The sheet of glass over a drawing: takes keys, mouse and finger, and carries the line and what is marked. The drawing below
+ * is inert, or its every shape would be a stop of its own.
+ */
 export function Reader({ name, cross, index, places, words, onKeyDown, pointer }: Props) {
   const { at, markedFrom } = cross
   return (

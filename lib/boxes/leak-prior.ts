@@ -3,14 +3,17 @@ import type { Range } from './box.ts'
 /** What the leak rate is thought to be before the box itself has said anything, and from where. */
 export interface LeakPrior {
   readonly airChangesPerDay: Range
-  /** Written or measured for this box; learnt from others of its model, in its room or elsewhere; the trade's range. */
-  readonly from: 'written' | 'like-boxes' | 'like-boxes-elsewhere' | 'trade'
+  /**
+   * Written or measured for this box; what it told before its gel was renewed; learnt from others of its model, in its room
+   * or elsewhere; the trade's range.
+   */
+  readonly from: 'written' | 'earlier-gel' | 'like-boxes' | 'like-boxes-elsewhere' | 'trade'
   readonly allowance: Allowance
 }
 
 /**
  * How far the world may stray from the leak model and sensors from the truth, so that bands hold what they promise. Each
- * number is a figure of content/figures/boxes.yaml.
+ * number is a figure.
  */
 export interface Allowance {
   /** Standard deviation of a room's day from its yearly course [%], and how long such weather lasts [d]. */
@@ -37,6 +40,8 @@ export interface Allowance {
   /** How many times a year a lid stays loose unseen, and how much leakier a box is then. */
   readonly looseLidsPerYear: number
   readonly looseLidFactor: Range
-  /** Boxes of one model differ: ln(high/low) of eight in ten. */
+  /** How much boxes of one model differ: standard deviation of the logarithm of their leaks [1]. */
   readonly likeBoxesSpread: number
+  /** The same for one box from one closing of its lid to the next [1]. */
+  readonly seatingSpread: number
 }

@@ -16,7 +16,13 @@ export const spreadOf = ({ low, nominal, high }: Range): Spread => ({
   above: Math.max(0, high - nominal) / ninthTenth,
 })
 
-/** The same for what is never below nothing and spreads by factors: a law of the logarithm. */
+export const rangeOfSpread = ({ nominal, below, above }: Spread): Range => ({
+  low: nominal - ninthTenth * below,
+  nominal,
+  high: nominal + ninthTenth * above,
+})
+
+/** The spread of what is never below nothing and differs by factors: a law of the logarithm. */
 export const logSpreadOf = ({ low, nominal, high }: Range): Spread =>
   spreadOf({ low: Math.log(low), nominal: Math.log(nominal), high: Math.log(high) })
 

@@ -89,6 +89,20 @@ export const copyLaw = ({ size, mean, covariance }: Law): Law => ({
   covariance: covariance.slice(),
 })
 
+/** The same law with one more unknown at its end: the offset of a logger put in now. */
+export function widened({ size, mean, covariance }: Law, deviation: number): Law {
+  const wider = {
+    size: size + 1,
+    mean: new Float64Array(size + 1),
+    covariance: new Float64Array((size + 1) ** 2),
+  }
+  wider.mean.set(mean)
+  for (let row = 0; row < size; row += 1)
+    wider.covariance.set(covariance.subarray(row * size, (row + 1) * size), row * (size + 1))
+  wider.covariance[(size + 1) ** 2 - 1] = deviation ** 2
+  return wider
+}
+
 /** The same law with one unknown known anew, and owing nothing to the others. */
 export function setUnknown(law: Law, unknown: number, mean: number, deviation: number): Law {
   const anew = copyLaw(law)

@@ -1,4 +1,4 @@
-import type { Counted } from './percentiles.ts'
+import { rankedByValue, type Ranked } from './percentiles.ts'
 import type { Series } from './series.ts'
 import { intervalMs, type Stretch } from './stretches.ts'
 
@@ -94,8 +94,8 @@ export function spreadOf({ counts, readings }: Profile): Spread | null {
   }
 }
 
-/** The readings counted by value [%], for percentiles. */
-export function countedOf({ counts }: Profile): Counted {
+/** The readings in rising order [%], for percentiles. */
+export function rankedOf({ counts }: Profile): Ranked {
   const [values, upTo]: [number[], number[]] = [[], []]
   let sum = 0
   for (let at = 0; at < size; at += 1) {
@@ -104,7 +104,7 @@ export function countedOf({ counts }: Profile): Counted {
     values.push((at + lowest) / 100)
     upTo.push(sum)
   }
-  return { values, upTo }
+  return rankedByValue(values, upTo)
 }
 
 /** Time [ms], and what lay beyond times how long [% ms]. */

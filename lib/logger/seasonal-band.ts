@@ -1,5 +1,5 @@
 import { given, refused, type Outcome } from '../base/outcome.ts'
-import { counted, percentile, type PercentileMethod } from './percentiles.ts'
+import { percentile, rankedValues, type PercentileMethod } from './percentiles.ts'
 import type { Series } from './series.ts'
 import { stretchesOf, withHumidity } from './stretches.ts'
 
@@ -93,7 +93,7 @@ export function seasonalBand(
   const fluctuations = Float64Array.from(levels, (level, i) => rhPercent[i]! - level).filter(
     (value) => !Number.isNaN(value),
   )
-  const byValue = counted(fluctuations)
+  const byValue = rankedValues(fluctuations)
   const lowRhPercent = percentile(byValue, options.lowPercent, percentileMethod)
   const highRhPercent = percentile(byValue, options.highPercent, percentileMethod)
   const widest = options.widenToRhPercent

@@ -3,7 +3,7 @@ import { greatestChange, type Change } from './greatest-change.ts'
 import { moistureOf, type MoistureSummary } from './moisture.ts'
 import { monthsOf, type MonthRow } from './months.ts'
 import { percentile, type PercentileMethod } from './percentiles.ts'
-import { countedOf, profileOf, spreadOf, type Profile, type Spread } from './profile.ts'
+import { rankedOf, profileOf, spreadOf, type Profile, type Spread } from './profile.ts'
 import { rollingMeans, type Extremes } from './rolling.ts'
 import type { Series } from './series.ts'
 import { intervalMs, stretchesOf, withHumidity, type Stretch } from './stretches.ts'
@@ -118,13 +118,13 @@ function humidityOf(
     leastCoveragePercent,
     floor = null,
   } = options
-  const counted = countedOf(profile)
+  const ranked = rankedOf(profile)
   const { inMs, readMs, over, under } = againstBand(read, stretches, profile, options)
   return {
     ...spread,
     atMost: floor !== null,
     percentiles: (options.percentiles ?? usualPercentiles).map((percent) => {
-      const rhPercent = percentile(counted, percent, percentileMethod)
+      const rhPercent = percentile(ranked, percent, percentileMethod)
       return { percent, rhPercent, atMost: floor !== null && rhPercent <= floor.atRhPercent }
     }),
     percentileMethod,

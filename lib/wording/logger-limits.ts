@@ -68,8 +68,12 @@ function beyondWords({ side, beyond, excursions }: AgainstLimit, zone: string): 
       ? 'at one time'
       : `at ${countWords(beyond.excursions, 'time')}, the longest ${hoursWords(longest.hours)}`
   const until = worst.brokenOff ? ', and still so when the readings end or break off' : ''
-  return `${hoursWords(beyond.hours)} ${side} ${limit}, ${shareWords(beyond.percentOfTime)} of the time, ${often}; worst ${percent(worst.worstRhPercent)} on ${instantWords(worst.worstAtMs, zone)}${until}. In all ${numberWords(beyond.doseRhPercentHours)} %·h beyond it.`
+  return `${hoursWords(beyond.hours)} ${side} ${limit}, ${shareWords(beyond.percentOfTime)} of the time, ${often}; worst ${percent(worst.worstRhPercent)} on ${instantWords(worst.worstAtMs, zone)}${until}. In all ${doseWords(beyond.doseRhPercentHours)} beyond it.`
 }
+
+/** What lay beyond a limit times how long. */
+const doseWords = (percentHours: number) =>
+  `${percentHours < 100 ? numberWords(percentHours) : Math.round(percentHours).toLocaleString('en-GB')} %·h`
 
 function cannotTellWords({ hoursCannotTell }: Beyond): string {
   return hoursCannotTell > 0

@@ -2,7 +2,7 @@ import { againstBand } from '../../lib/logger/beyond.ts'
 import { excursionsIn } from '../../lib/logger/excursions.ts'
 import { monthsOf } from '../../lib/logger/months.ts'
 import { percentile } from '../../lib/logger/percentiles.ts'
-import { countedOf, profileOf } from '../../lib/logger/profile.ts'
+import { rankedOf, profileOf } from '../../lib/logger/profile.ts'
 import { noAnswers } from '../../lib/logger/read/log-answers.ts'
 import { rollingMeans } from '../../lib/logger/rolling.ts'
 import type { Series } from '../../lib/logger/series.ts'
@@ -21,7 +21,7 @@ function answersOf(series: Series): Answers {
   const { readMs, inMs } = againstBand(read, stretches, profile, { band: asked.band, error })
   const excursions = excursionsIn(read, stretches, { aboveRhPercent: asked.excursionRhPercent, error })
   const day = rollingMeans(read, stretches, asked.windowMs, 0)
-  const counted = countedOf(profile)
+  const ranked = rankedOf(profile)
   const three = (values: { readonly mean: number; readonly min: number; readonly max: number } | null) =>
     values!
   return {
@@ -30,7 +30,7 @@ function answersOf(series: Series): Answers {
     longExcursions: excursions.filter(({ fromMs, toMs }) => toMs - fromMs > asked.excursionHours * 3_600_000)
       .length,
     highestDayRhPercent: day!.highest.rhPercent,
-    percentiles: asked.percentiles.map((percent) => percentile(counted, percent, 'linear')),
+    percentiles: asked.percentiles.map((percent) => percentile(ranked, percent, 'linear')),
     months: monthsOf(read).months.map(({ month, rhPercent, temperatureC }) => ({
       month,
       readings: rhPercent!.readings,

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { excursionsOf } from '../../lib/logger/excursions.ts'
 import { greatestChange } from '../../lib/logger/greatest-change.ts'
-import { counted, percentile, percentileMethods } from '../../lib/logger/percentiles.ts'
+import { percentile, percentileMethods, rankedValues } from '../../lib/logger/percentiles.ts'
 import { rollingMeans } from '../../lib/logger/rolling.ts'
 import { chanceOver } from '../../lib/logger/sensor-error.ts'
 import { statisticsOf } from '../../lib/logger/statistics.ts'
@@ -89,7 +89,7 @@ describe('against slow and plain reckoning', () => {
     const methods = fc.constantFrom(...percentileMethods)
     fc.assert(
       fc.property(fc.array(humidity, { minLength: 1, maxLength: 60 }), methods, (values, method) => {
-        const of = (percent: number) => percentile(counted(values), percent, method)
+        const of = (percent: number) => percentile(rankedValues(values), percent, method)
         const sorted = values.toSorted((a, b) => a - b)
         expect([of(0), of(100)]).toEqual([sorted[0], sorted.at(-1)])
         for (let percent = 1; percent <= 100; percent += 1)

@@ -50,7 +50,7 @@ function placeOf(method: PercentileMethod, n: number, share: number): number {
 
 /** Values in rising order. */
 export function rankedValues(values: ArrayLike<number>): Ranked {
-  const sorted = Float64Array.from(values).sort()
+  const sorted = new Float64Array(values).sort()
   return { count: sorted.length, at: (place) => sorted[place - 1]! }
 }
 

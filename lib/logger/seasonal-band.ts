@@ -90,14 +90,13 @@ export function seasonalBand(
     return refused({ because: 'too-little-read', coveragePercent, leastCoveragePercent })
 
   const levels = seasonalLevels(read, options.windowDays * dayMs)
-  const fluctuations = Float64Array.from(levels, (level, i) => rhPercent[i]! - level).filter(
-    (value) => !Number.isNaN(value),
-  )
+  const fluctuations = fluctuationsAbout(levels, rhPercent)
   const byValue = rankedValues(fluctuations)
   const lowRhPercent = percentile(byValue, options.lowPercent, percentileMethod)
   const highRhPercent = percentile(byValue, options.highPercent, percentileMethod)
   const widest = options.widenToRhPercent
-  const outside = fluctuations.filter((value) => value < lowRhPercent || value > highRhPercent).length
+  let outside = 0
+  for (const value of fluctuations) if (value < lowRhPercent || value > highRhPercent) outside += 1
   return given({
     for: 'organic-materials',
     readings: fluctuations.length,
@@ -112,6 +111,17 @@ export function seasonalBand(
     percentileMethod,
     level: dailyOf(atMs, levels),
   })
+}
+
+/** What is left of the readings that have a level, less that level. */
+function fluctuationsAbout(levels: Float64Array, rhPercent: Float32Array): Float64Array {
+  const left = new Float64Array(levels.length)
+  let count = 0
+  for (let i = 0; i < levels.length; i += 1) {
+    const off = rhPercent[i]! - levels[i]!
+    if (!Number.isNaN(off)) left[count++] = off
+  }
+  return left.subarray(0, count)
 }
 
 /** Whole calendar months from one moment to another. */

@@ -3,7 +3,6 @@ import type { Range } from '../../../lib/base/range.ts'
 import type { IndoorLimit } from '../../../lib/boxes/air-coupon.ts'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
 import { aboveAll, decadeWords, ladderWords, limitWords } from '../../../lib/wording/air-ladder.ts'
-import { Scroll } from '../../_frame/scroll.tsx'
 import { KnownMark } from '../../_marks/known-mark.tsx'
 import { classLadder } from './class-ladder.ts'
 import style from './air.module.css'
@@ -91,40 +90,37 @@ export function Ladder({ rate, limits, touched, knowledge }: Props) {
       {limits.length > 0 && (
         <details>
           <summary>The same as a table</summary>
-          <Scroll name="Classes, table">
-            <table className="small">
-              <thead>
-                <tr>
-                  <th scope="col">Class</th>
-                  <th scope="col">Up to, mg/m² a year</th>
-                  <th scope="col">This coupon</th>
-                  <th scope="col">Known</th>
+          <table className="small">
+            <thead>
+              <tr>
+                <th scope="col">Class</th>
+                <th scope="col">Up to, mg/m² a year</th>
+                <th scope="col">Known</th>
+              </tr>
+            </thead>
+            <tbody>
+              {limits.map(({ name, to, figure }) => (
+                <tr key={name}>
+                  <th scope="row">{touched.includes(name) ? `${name}: it may lie here` : name}</th>
+                  <td>
+                    <Link className={style.number} href={`/sources/figures/${figure}`}>
+                      {limitWords(to)}
+                    </Link>
+                  </td>
+                  <td>
+                    <KnownMark known={knowledge.figures[figure]?.known ?? 'memory'} />
+                  </td>
                 </tr>
-              </thead>
-              <tbody>
-                {limits.map(({ name, to, figure }) => (
-                  <tr key={name}>
-                    <th scope="row">{name}</th>
-                    <td>
-                      <Link href={`/sources/figures/${figure}`}>{limitWords(to)}</Link>
-                    </td>
-                    <td>{touched.includes(name) ? 'may lie here' : ''}</td>
-                    <td>
-                      <KnownMark known={knowledge.figures[figure]?.known ?? 'memory'} />
-                    </td>
-                  </tr>
-                ))}
-                {touched.includes(aboveAll) && (
-                  <tr>
-                    <th scope="row">{aboveAll}</th>
-                    <td>no limit</td>
-                    <td>may lie here</td>
-                    <td />
-                  </tr>
-                )}
-              </tbody>
-            </table>
-          </Scroll>
+              ))}
+              {touched.includes(aboveAll) && (
+                <tr>
+                  <th scope="row">{`${aboveAll}: it may lie here`}</th>
+                  <td>no limit</td>
+                  <td />
+                </tr>
+              )}
+            </tbody>
+          </table>
         </details>
       )}
     </figure>

@@ -5,6 +5,7 @@ import { leadUnknown } from '../../../lib/wording/air-how.ts'
 import { limitWords } from '../../../lib/wording/air-ladder.ts'
 import { Scroll } from '../../_frame/scroll.tsx'
 import { KnownMark } from '../../_marks/known-mark.tsx'
+import style from './air.module.css'
 
 interface Props {
   readonly limits: AirShown['limits']
@@ -44,7 +45,9 @@ export function Limits({ limits, knowledge }: Props) {
                   <>
                     {own.map(({ name, to, figure }) => (
                       <td key={name}>
-                        <Link href={`/sources/figures/${figure}`}>{limitWords(to)}</Link>
+                        <Link className={style.number} href={`/sources/figures/${figure}`}>
+                          {limitWords(to)}
+                        </Link>
                       </td>
                     ))}
                     <td>

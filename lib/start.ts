@@ -49,6 +49,7 @@ import { showKeep } from './services/show-what-if-keep.ts'
 import { showWhatIf } from './services/show-what-if.ts'
 import { startPage } from './services/start-page.ts'
 import { reportYear } from './services/store-report.ts'
+import { reportYearFile } from './services/store-report-file.ts'
 import { changeWater, noteLid } from './services/tend-box.ts'
 
 type Environment = Readonly<Record<string, string | undefined>>
@@ -126,6 +127,7 @@ const services = {
   rejectedRows,
   renewGel,
   reportYear,
+  reportYearFile,
   renewalCalendar,
   reportBoxes,
   showAir,

@@ -62,9 +62,10 @@ interface BoxKnown {
 function knownOf(knowledge: Figures, data: StoreData, line: BoxLine): BoxKnown | LeftOut {
   const { box, outlook, noOutlook, room: name } = line
   const room = data.rooms.find(({ given }) => given.room === name)?.given
-  const entries = data.diary.get(box.given.box) ?? []
   const limitRhPercent = limitOf(box.given, data.standings.get(box.given.box) ?? [])
-  const closed = closedBox({ box: box.given, room, entries, limitRhPercent }, knowledge)
+  // Whatever it holds and since when: this is about gel put in anew, as dry as gel is put in here.
+  const renewed = { ...box.given, gel_conditioned_on: box.given.gel_conditioned_on ?? data.today }
+  const closed = closedBox({ box: renewed, room, entries: [], limitRhPercent }, knowledge)
   if (typeof closed === 'string') return closed
   if (outlook === null) return noOutlook ?? 'no-start'
   if (limitRhPercent === null) return 'no-limit'

@@ -79,7 +79,7 @@ export interface RoomBought {
 
 /** How many boxes' leaks are known in which way, and how many stand in rooms whose air is only supposed. */
 export interface RestsOn {
-  readonly airChanges: Readonly<Record<BoxOutlook['airChangesFrom'], number>>
+  readonly airChanges: { readonly [Way in BoxOutlook['airChangesFrom']]?: number }
   readonly roomsSupposed: readonly string[]
 }
 
@@ -110,16 +110,9 @@ const names = (boxes: readonly BoxBought[], which: (box: BoxBought) => boolean) 
   boxes.filter(which).map(({ box }) => box)
 
 function restsOn(boxes: readonly BoxBought[]): RestsOn {
-  const from = (which: BoxOutlook['airChangesFrom']) =>
-    boxes.filter(({ airChangesFrom }) => airChangesFrom === which).length
+  const ways = Map.groupBy(boxes, ({ airChangesFrom }) => airChangesFrom)
   return {
-    airChanges: {
-      logger: from('logger'),
-      rounds: from('rounds'),
-      'like-boxes': from('like-boxes'),
-      written: from('written'),
-      assumed: from('assumed'),
-    },
+    airChanges: Object.fromEntries([...ways].map(([way, those]) => [way, those.length])),
     roomsSupposed: [
       ...new Set(boxes.filter(({ roomSupposed }) => roomSupposed).map(({ room }) => room)),
     ].toSorted(),

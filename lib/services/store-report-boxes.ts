@@ -104,23 +104,20 @@ function readingOf(sighting: Sighting): readonly ReportReading[] {
   }
 }
 
-/** Fillings as they were entered; the one that only the table of boxes tells of stands among them. */
+/** Fillings of a box. A list of boxes tells of one too, with fewer words than who made it: told twice it counts once. */
 function gelOf(box: BoxGiven, entries: readonly DiaryEntry[]): readonly ReportGel[] {
-  const entered = entries.flatMap((entry): ReportGel[] =>
-    entry.kind === 'gel-change'
-      ? [
-          {
-            on: entry.on,
-            gelKg: entry.given.gel_kg,
-            removedKg: entry.given.removed_kg ?? null,
-            from: 'diary',
-          },
-        ]
-      : [],
-  )
+  const told = new Map<string, ReportGel>()
+  for (const entry of entries) {
+    if (entry.kind !== 'gel-change') continue
+    const { gel_kg: gelKg, removed_kg: removedKg = null } = entry.given
+    const which = `${entry.on} ${gelKg}`
+    if ((told.get(which)?.removedKg ?? null) === null)
+      told.set(which, { on: entry.on, gelKg, removedKg, from: 'diary' })
+  }
   const { gel_conditioned_on: on, gel_kg: gelKg } = box
-  if (on === undefined || gelKg === undefined || entered.some((one) => one.on === on)) return entered
-  return [...entered, { on, gelKg, removedKg: null, from: 'table' } as const].toSorted((a, b) =>
+  const all = [...told.values()]
+  if (on === undefined || gelKg === undefined || all.some((one) => one.on === on)) return all
+  return [...all, { on, gelKg, removedKg: null, from: 'table' } as const].toSorted((a, b) =>
     a.on < b.on ? -1 : 1,
   )
 }

@@ -79,13 +79,14 @@ export function careLines({ counted, mayComeDamp, noRoomForGel, doubtful }: Told
 }
 
 interface RestsOn {
-  readonly airChanges: Readonly<Record<'logger' | 'rounds' | 'like-boxes' | 'written' | 'assumed', number>>
+  readonly airChanges: { readonly [Way in keyof typeof leakWords]?: number }
   readonly roomsSupposed: readonly string[]
 }
 
 const leakWords = {
   logger: 'by their own logger',
   rounds: 'by strips read in them',
+  'earlier-gel': 'by what was read of an earlier filling in them',
   'like-boxes': 'as other boxes of their model do',
   written: 'as somebody wrote it',
   assumed: 'only as lidded boxes are supposed to be',
@@ -93,8 +94,10 @@ const leakWords = {
 
 /** What an answer rests on, and how its ranges are made. */
 export function whatIfRestsLines({ airChanges, roomsSupposed }: RestsOn): readonly string[] {
-  const ways = (Object.keys(leakWords) as (keyof typeof leakWords)[]).filter((way) => airChanges[way] > 0)
-  const all = ways.reduce((sum, way) => sum + airChanges[way], 0)
+  const ways = (Object.keys(leakWords) as (keyof typeof leakWords)[]).filter(
+    (way) => (airChanges[way] ?? 0) > 0,
+  )
+  const all = ways.reduce((sum, way) => sum + (airChanges[way] ?? 0), 0)
   const one = all === 1
   const leak = one
     ? `How much air it lets in is taken ${leakWords[ways[0] ?? 'assumed'].replace('their', 'its').replace('in them', 'in it')}.`

@@ -3,12 +3,15 @@ import style from './store.module.css'
 
 const links = [
   { href: '/store/walk', label: 'Walk the shelves' },
+  { href: '/store/renewals', label: 'Gel to renew' },
   { href: '/store/loggers/import', label: 'Bring in logger files' },
   { href: '/store/loggers', label: 'Loggers' },
   { href: '/store/air', label: 'Air' },
+  { href: '/store/pack', label: 'Pack the store' },
   { href: '/store/what-if', label: 'What if' },
   { href: '/store/report', label: 'The year' },
   { href: '/store/climate', label: 'Questions about humidity' },
+  { href: '/store/flood', label: 'Water came in' },
   { href: '/sheets/box-labels', label: 'Box labels' },
   { href: '/sheets/salvage', label: 'Salvage list' },
 ] as const

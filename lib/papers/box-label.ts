@@ -1,6 +1,7 @@
 import { encode } from 'uqr'
 import type { BoxGiven, RoomGiven } from '../record/places.ts'
-import { boxKeepWords, gelWords } from '../wording/box-label.ts'
+import { gelWords } from '../wording/box-gel.ts'
+import { boxKeepWords } from '../wording/box-label.ts'
 import { countWords } from '../wording/list.ts'
 import { narrows } from './ruler.ts'
 import type { SalvageFind } from './salvage.ts'
@@ -41,7 +42,7 @@ export function boxLabel(
       .filter((text) => text !== '')
       .join(', '),
     keep: boxKeepWords({ isTub, asked: shared, held: heldBy(box, room) }),
-    gel: isTub ? '' : gelWords(box),
+    gel: isTub || box.gel_kg === undefined ? '' : gelWords(box),
     count: countWords(finds.length, 'find'),
     warnings: stops.map((text) => `STOP: ${text}`),
     code: encode(box.box, { ecc: 'M', border: 0 }).data,

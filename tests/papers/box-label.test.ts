@@ -50,5 +50,5 @@ it('shows each stop once, and small amounts of gel in grams', () => {
     find({ stops: [stop] }),
   ])
   expect(label.warnings).toEqual(['STOP: Do not touch it.'])
-  expect(label.gel).toBe('50 g silica gel (plain)')
+  expect(label.gel).toBe('50 g of gel (plain)')
 })

@@ -4,7 +4,8 @@ import type { RealGel } from './real-gel.ts'
 export interface RealBox {
   readonly volumeL: number
   readonly gelKg: number
-  readonly airChangesPerDay: number
+  /** Air changes a day, day by day. */
+  readonly leak: (day: number) => number
   readonly startRhPercent: number
   readonly gel: RealGel
   /** By how much of its humidity gel that gives water off stands drier than gel that takes it up, holding the same [one]. */
@@ -15,13 +16,14 @@ export interface RealBox {
 
 /** A box that is not what the leak model takes it for: bent isotherm, seasons of temperature, a gel that remembers. */
 export function realCourse(box: RealBox, air: Float64Array): Float64Array {
-  const { volumeL, gelKg, airChangesPerDay, gel, hysteresis, temperatureC } = box
+  const { volumeL, gelKg, leak, gel, hysteresis, temperatureC } = box
   let water = gel.holdsGPerKg(box.startRhPercent, temperatureC[0]!)
   let wet = 1
   const over = (day: number) => gel.rhPercent(water, temperatureC[day]!) * (1 - hysteresis * (1 - wet))
   return Float64Array.from(air, (outside, day) => {
     const now = over(day)
-    const passes = (volumeL / 1000) * airChangesPerDay * saturationAbsoluteHumidityGPerM3(temperatureC[day]!, 'water')
+    const passes =
+      (volumeL / 1000) * leak(day) * saturationAbsoluteHumidityGPerM3(temperatureC[day]!, 'water')
     const taken = (passes * (outside - now)) / 100 / gelKg
     // From one branch to the other within three percent of what the gel holds.
     wet = Math.min(1, Math.max(0, wet + taken / (0.03 * water)))

@@ -14,7 +14,8 @@ export const potentialGel: RealGel = {
   holdsGPerKg: (rh, temperatureC) =>
     326.019 * Math.exp(-(((gasConstant * kelvin(temperatureC) * Math.log(100 / rh)) / 4384) ** 1.35)),
   rhPercent: (water, temperatureC) =>
-    100 * Math.exp((-4384 * (-Math.log(water / 326.019)) ** (1 / 1.35)) / (gasConstant * kelvin(temperatureC))),
+    100 *
+    Math.exp((-4384 * (-Math.log(water / 326.019)) ** (1 / 1.35)) / (gasConstant * kelvin(temperatureC))),
 }
 
 const toth = (temperatureC: number) => ({

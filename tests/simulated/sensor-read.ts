@@ -34,7 +34,12 @@ export function loggerReads(
 /** A strip with fields five percent wide, as somebody reads it through the lid every so many days. */
 export function stripReads(
   truth: Float64Array,
-  { from, firstDay, lastDay, everyDays }: { from: number; firstDay: number; lastDay: number; everyDays: number },
+  {
+    from,
+    firstDay,
+    lastDay,
+    everyDays,
+  }: { from: number; firstDay: number; lastDay: number; everyDays: number },
   { errorRhPercent, readingRhPercent }: { errorRhPercent: number; readingRhPercent: number },
   chance: Drawn,
 ): readonly Sighting[] {

@@ -1,11 +1,12 @@
 import { parseArgs } from 'node:util'
 import { keystrokeFigures, type Spread } from './keystrokes.ts'
 import { loggerFigures } from './logger.ts'
+import { smallFigures, storeFigures } from './packing.ts'
 import { planFigures } from './plans.ts'
 import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
-/** `npm run bench [-- rules|plans|rows|keystrokes|logger …]`: prints our figures beside their peers of the same run, as ratios. */
+/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing …]`: prints our figures beside their peers of the same run, as ratios. */
 const benches: Readonly<Record<string, () => Promise<void>>> = {
   rules: async () => {
     console.log('rule matching (records a second, ratio to hand-written code)')
@@ -63,6 +64,23 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
     console.log(
       `a year of ${whole(year.readings)} readings: read in ${(year.readSeconds * 1000).toFixed(0)} ms, packed into days in ${(year.packSeconds * 1000).toFixed(0)} ms (${year.packedMegabytes.toFixed(1)} MB), drawn from them in ${(year.bucketSeconds * 1000).toFixed(0)} ms, a day added in ${year.dayAddedMilliseconds.toFixed(1)} ms; at most ${whole(year.peakMegabytes)} MB`,
     )
+  },
+  packing: async () => {
+    const store = storeFigures()
+    console.log(`${store.finds.toLocaleString('en')} finds given to boxes`)
+    console.log(
+      `  at once    ${(store.milliseconds / 1000).toFixed(2)} s: ${store.boxes} boxes, ${store.boxes - store.bound} above the bound; first fit by size ${store.firstFit}`,
+    )
+    console.log(`  longer     ${(store.longerMilliseconds / 1000).toFixed(1)} s: ${store.longerBoxes} boxes`)
+    console.log(
+      'items of two sizes, three seeds: bins of ours / of HiGHS in 20 s each / of first fit / bound; time as a ratio',
+    )
+    for (const one of await smallFigures()) {
+      const exact = one.exact.map((bins) => bins ?? '?').join(' ')
+      console.log(
+        `  ${String(one.items).padStart(3)} ${(one.classes ? 'classes' : 'plain').padEnd(8)} ${one.ours.join(' ')} / ${exact} / ${one.firstFit.join(' ')} / ${one.bound.join(' ')}   ${one.oursMilliseconds.toFixed(0)} ms, the solver ${Math.round(one.solverMilliseconds / one.oursMilliseconds).toLocaleString('en')}× as long`,
+      )
+    }
   },
   keystrokes: async () => {
     const figures = await keystrokeFigures()

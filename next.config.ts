@@ -21,7 +21,7 @@ const config: NextConfig = {
   poweredByHeader: false,
   // Types are checked by `npm test` with the same compiler; a second check would only slow `npm start`.
   typescript: { ignoreBuildErrors: true },
-  serverExternalPackages: ['pg'],
+  serverExternalPackages: ['pg', 'highs'],
   // A bag of some thousand rows is sent as it was typed.
   experimental: { serverActions: { bodySizeLimit: '16mb' } },
   async headers() {

@@ -21,6 +21,7 @@ import { keepCoupon } from './services/keep-coupon.ts'
 import { keepLog } from './services/keep-log.ts'
 import { keepLogger, placeLogger } from './services/keep-logger.ts'
 import { keepPlaces } from './services/keep-places.ts'
+import { keepRoom } from './services/keep-room.ts'
 import { keepRound } from './services/keep-round.ts'
 import { keepStoreSetting, showStoreSetting } from './services/keep-store-setting.ts'
 import { bandsNeeded, listFinds } from './services/list-finds.ts'
@@ -103,6 +104,7 @@ const services = {
   keepLog,
   keepLogger,
   keepPlaces,
+  keepRoom,
   keepRound,
   keepStoreSetting,
   latestChanges,

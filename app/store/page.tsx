@@ -16,7 +16,7 @@ import { LogNext } from './log-next.tsx'
 import { Misfits } from './misfits.tsx'
 import { allBoxes, countsOf, roomsSeen } from './places-of.ts'
 import { Pressing } from './pressing.tsx'
-import { Rooms } from './rooms.tsx'
+import { Rooms } from './rooms-shown.tsx'
 import { roundEveryDays } from './round-every.ts'
 import { stopsByBox } from './stops-of.ts'
 import { StoreLinks } from './store-links.tsx'
@@ -68,7 +68,7 @@ export default async function Store({ searchParams }: { readonly searchParams: S
       <StoreLinks />
       {all.length === 0 ? (
         <p className="measure">
-          No box is listed yet. <Link href="/import">Import a table of boxes</Link>, or{' '}
+          No box is listed yet. <Link href="/store/tables">Bring in a table of boxes</Link>, or{' '}
           <Link href="/store/boxes/new">write down the first one</Link>.
         </p>
       ) : (

@@ -12,6 +12,8 @@ const links = [
   { href: '/store/report', label: 'The year' },
   { href: '/store/climate', label: 'Questions about humidity' },
   { href: '/store/flood', label: 'Water came in' },
+  { href: '/store/rooms', label: 'Rooms' },
+  { href: '/store/tables', label: 'Tables in and out' },
   { href: '/sheets/box-labels', label: 'Box labels' },
   { href: '/sheets/salvage', label: 'Salvage list' },
 ] as const

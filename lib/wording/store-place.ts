@@ -1,5 +1,7 @@
 import type { Surroundings } from '../boxes/box.ts'
+import type { RoomGiven } from '../record/places.ts'
 import { numberWords } from './band.ts'
+import { capital } from './capital.ts'
 import { countWords } from './list.ts'
 
 /** How a room is run, and how that is known. */
@@ -12,6 +14,18 @@ export function surroundingsWords({ meanRhPercent, swingRhPercent, from }: Surro
     assumed: 'supposed, for nobody has written it and no logger has read it',
   }[from]
   return `Room air ${mean}${swing}, ${known}.`
+}
+
+/** `28 to 42 %, 17 to 21 °C.`; what nobody has written is said. */
+export function roomClimateWords({ rh_low, rh_high, t_low, t_high }: Omit<RoomGiven, 'room'>): string {
+  const span = (low: number | undefined, high: number | undefined, unit: string, what: string) => {
+    if (low === undefined && high === undefined) return `${what} not written`
+    if (low === undefined) return `up to ${numberWords(high!)} ${unit}`
+    return high === undefined
+      ? `from ${numberWords(low)} ${unit}`
+      : `${numberWords(low)} to ${numberWords(high)} ${unit}`
+  }
+  return `${capital(span(rh_low, rh_high, '%', 'humidity'))}, ${span(t_low, t_high, '°C', 'temperature')}.`
 }
 
 interface Counted {
@@ -53,6 +67,7 @@ export function standsWords({ boxes, finds, tubs, tubsPast }: Counted): string {
 export const airChangesFromWords = {
   logger: 'learnt from its own logger',
   rounds: 'learnt from strips read in it',
+  'earlier-gel': 'learnt in it before its gel was last renewed',
   'like-boxes': 'as other boxes of its model do',
   written: 'as written',
   assumed: 'supposed: nobody has measured a box like it here',

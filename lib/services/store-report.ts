@@ -36,6 +36,8 @@ export interface StoreYear {
   readonly years: readonly number[]
   readonly report: StoreReport
   readonly lines: readonly ReportBox[]
+  /** Numbers of the finds that were at risk, by their ids. */
+  readonly findNumbers: Readonly<Record<string, string>>
   readonly water: readonly WaterEvent[]
   readonly lids: readonly LidEvents[]
   readonly movements: readonly Movement[]
@@ -139,6 +141,7 @@ export async function reportYear(
     )
     const period = { from, to: end < today ? end : today, ahead }
     const lines = await boxesOf(world, reads, data, reckoned, standings, period)
+    const report = storeReport(lines, period)
     const { gelDryKg, gelSpentKg } = data.setting
     return given({
       project: data.project,
@@ -146,8 +149,13 @@ export async function reportYear(
       year,
       running: end >= today,
       years: yearsOf(data, floods),
-      report: storeReport(lines, period),
+      report,
       lines,
+      findNumbers: Object.fromEntries(
+        report.atRisk
+          .flatMap(({ findIds }) => findIds)
+          .map((id) => [id, standings.get(id)?.line.findNumber ?? id]),
+      ),
       water: waterOf(floods, period),
       lids: lidsOf(data, period),
       movements: movementsOf(data, standings, period),

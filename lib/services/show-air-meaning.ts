@@ -11,11 +11,11 @@ export interface AirMeaning {
 const about: Readonly<Record<CouponMetal, Omit<AirMeaning, 'metal'>>> = {
   silver: {
     contested: ['silver-humidity'],
-    figures: ['silver-sulphide-dose', 'museum-sulphide-low', 'museum-sulphide-high'],
+    figures: ['silver-sulphide-dose', 'museum-sulphide-low'],
   },
   copper: {
     contested: ['bronze-humidity'],
-    figures: ['copper-formic-look', 'copper-formic-gains', 'cupboard-acetic-low', 'cupboard-acetic-high'],
+    figures: ['copper-formic-look', 'copper-formic-gains', 'cupboard-acetic-low'],
   },
   steel: { contested: ['iron-humidity', 'chloride-and-rate'], figures: ['iron-appreciable-rh'] },
   zinc: { contested: [], figures: ['zinc-card-ph'] },

@@ -43,7 +43,7 @@ export function changeAnswer(
       { name: `A closed box with much dry gel, at ${percentWords(gelRhPercent)} before`, text: gelText(gel) },
     ],
     lines: [
-      'With much gel is meant five grams to the litre or more, and some hours for it to settle. Wood, card and paper in the room or the box give and take water too.',
+      'Much gel means five grams to the litre or more, and it takes some hours to settle. Wood, card and paper in the room or the box give and take water too.',
     ],
   }
 }

@@ -114,7 +114,7 @@ export function surfacePart({ asked, surface }: HumidityAccount): ToldPart | nul
         : [
             {
               name: 'What to do',
-              text: 'Leave its pack closed until it is as warm as the room, then open it.',
+              text: 'If it is a find, leave its pack closed until it is as warm as the room.',
             },
           ]),
       {

@@ -32,10 +32,10 @@ describe('humidity in words', () => {
 
   test('the pack stays closed where something gathers, and only there', () => {
     expect(told({ temperatureC: 20, rhPercent: 60, surfaceTemperatureC: 5 })).toMatch(
-      /dew gathers.*Leave its pack closed/,
+      /dew gathers.*leave its pack closed/,
     )
     expect(told({ temperatureC: 20, rhPercent: 12, surfaceTemperatureC: -18 })).toMatch(
-      /frost gathers.*Leave its pack closed/,
+      /frost gathers.*leave its pack closed/,
     )
     expect(told({ temperatureC: 20, rhPercent: 20, surfaceTemperatureC: 5 })).not.toMatch(/pack closed/)
   })

@@ -37,6 +37,10 @@ export interface StorePacking {
   /** No packing with fewer boxes holds these finds. */
   readonly provedFewest: boolean
   readonly finds: ReadonlyMap<string, Standing>
+  /** Rooms and shelves of the boxes, by their names. */
+  readonly places: ReadonlyMap<string, Pick<PackBox, 'room' | 'shelf'>>
+  /** Ids of the boxes by their names. */
+  readonly boxIds: ReadonlyMap<string, string>
   /** Boxes of the list of each make, the first of them by name, for asking how many more could be had. */
   readonly makes: readonly PackMake[]
   /** Finds that are out of the store and were left out. */
@@ -55,8 +59,8 @@ export interface PackMake {
 }
 
 const stepsAtFirst = (items: number): number =>
-  Math.min(60_000, Math.max(10_000, Math.round(6e6 / Math.max(1, items))))
-const stepsLonger = (items: number): number => 20 * stepsAtFirst(items)
+  Math.min(60_000, Math.max(20_000, Math.round(12e6 / Math.max(1, items))))
+const stepsLonger = (items: number): number => 8 * stepsAtFirst(items)
 
 export async function packStore(world: World, asked: PackAsked): Answer<StorePacking> {
   const fresh = await refresh(world, asked.projectId)
@@ -92,6 +96,8 @@ export async function packStore(world: World, asked: PackAsked): Answer<StorePac
     proposal,
     provedFewest: proof.proved || proposal.used === proposal.atLeast,
     finds: new Map(standings.map((one) => [one.findId, one])),
+    places: new Map(listed.map((box) => [box.name ?? '', box])),
+    boxIds: new Map(data.boxes.map(({ id, given: box }) => [box.box, id])),
     makes: makesOf(listed),
     out,
     usedNow: usedNow(finds),

@@ -8,8 +8,8 @@ import type { Renewal } from '../boxes/renewal.ts'
 /** What the model and a box's own readings say of it: how leaky it is, where it is going, when its gel is spent. */
 export interface BoxOutlook {
   readonly airChangesPerDay: Range
-  /** What the air exchange rests on: readings of this box, of its like, what is written, or what the trade supposes. */
-  readonly airChangesFrom: 'logger' | 'rounds' | 'like-boxes' | 'written' | 'assumed'
+  /** What the air exchange rests on: readings of this box or with its last gel, of its like, what is written, or supposed. */
+  readonly airChangesFrom: 'logger' | 'rounds' | 'earlier-gel' | 'like-boxes' | 'written' | 'assumed'
   readonly surroundings: Surroundings
   /** From today on; reckoned when it is first asked for. */
   readonly fan: Fan

@@ -10,12 +10,13 @@ import type { LoggerDay } from './logger-days.ts'
 import type { Logger } from './loggers.ts'
 import type { StoreData } from './store-data.ts'
 
-const epoch = '1970-01-01' as IsoDate
+const dayMs = 86_400_000
 
-/** A day as the box model counts it. */
-export const dayNumber = (day: IsoDate): Day => daysBetween(epoch, day)
+/** A day as the box model counts it. Days of loggers come by the thousand, so the calendar is not asked. */
+export const dayNumber = (day: IsoDate): Day => Date.parse(day) / dayMs
 
-export const dayOfNumber = (day: Day): IsoDate => addDays(epoch, Math.round(day))
+export const dayOfNumber = (day: Day): IsoDate =>
+  new Date(Math.round(day) * dayMs).toISOString().slice(0, 10) as IsoDate
 
 /** Where the sensor was held over salts, the line through what it read there; else none. */
 export function correctionOf({ given }: Logger): Correction | null {

@@ -31,7 +31,8 @@ export function gelSince({ gel_conditioned_on }: BoxGiven, entries: readonly Dia
   return changed !== null && changed > gel_conditioned_on ? changed : gel_conditioned_on
 }
 
-function startRhPercent({ gel_rh_percent }: BoxGiven, knowledge: Figures): Range {
+/** What gel of this dryness may have begun with; where nobody wrote it, what dried gel may. */
+function startRhPercent(gel_rh_percent: number | undefined, knowledge: Figures): Range {
   if (gel_rh_percent === undefined) {
     const nominal = figureValue(knowledge, 'gel-start-rh-unwritten')
     return { low: 0, nominal, high: figureValue(knowledge, 'gel-start-rh-unwritten-high') }
@@ -85,7 +86,7 @@ export function closedBox(
   const start: Start | null =
     since === null
       ? firstSeen(sightings)
-      : { startedOn: dayNumber(since), startRhPercent: startRhPercent(box, knowledge) }
+      : { startedOn: dayNumber(since), startRhPercent: startRhPercent(box.gel_rh_percent, knowledge) }
   if (start === null) return 'no-start'
   const written = [room?.t_low, room?.t_high].filter((value) => value !== undefined)
   return {
@@ -106,5 +107,25 @@ export function closedBox(
         : written.reduce((sum, value) => sum + value, 0) / written.length,
     ...start,
     limitRhPercent,
+  }
+}
+
+/** The same box with the gel it held before; null where nobody wrote of any. */
+export function boxBefore(
+  closed: ClosedBox,
+  entries: readonly DiaryEntry[],
+  knowledge: Figures,
+): ClosedBox | null {
+  const before = entries.findLast(
+    (entry) =>
+      entry.kind === 'gel-change' && entry.given.gel_kg > 0 && dayNumber(entry.on) < closed.startedOn,
+  )
+  if (before?.kind !== 'gel-change') return null
+  const { gel_kg, gel_rh_percent } = before.given
+  return {
+    ...closed,
+    gelKg: gel_kg,
+    startedOn: dayNumber(before.on),
+    startRhPercent: startRhPercent(gel_rh_percent, knowledge),
   }
 }

@@ -14,7 +14,7 @@ import type { World } from './ports.ts'
 import { refresh } from './refresh.ts'
 import type { Standing } from './standing.ts'
 import { storeData, type StoreData } from './store-data.ts'
-import { reckonStore } from './store-reckoned.ts'
+import { reckonStore, whereToLog } from './store-reckoned.ts'
 import { roomsShown } from './store-rooms.ts'
 import type { StoreSettingGiven } from './store-setting.ts'
 
@@ -134,7 +134,8 @@ export async function showStore(world: World, projectId: string): Answer<StoreSh
     const read = await storeData(world, reads, projectId)
     if (!read.ok) return read
     const data = read.value
-    const { lines, surroundings, logTells } = await reckonStore(world, data)
+    const reckoned = await reckonStore(world, data)
+    const logTells = whereToLog(world, data, reckoned)
     const listed = new Set(data.boxes.map(({ given: box }) => box.box))
     const elsewhere = [...data.standings].reduce(
       (sum, [box, finds]) => sum + (listed.has(box) ? 0 : finds.length),
@@ -144,7 +145,7 @@ export async function showStore(world: World, projectId: string): Answer<StoreSh
       project: data.project,
       today: data.today,
       setting: data.setting,
-      rooms: roomsShown(data, lines, surroundings),
+      rooms: roomsShown(data, reckoned.lines, reckoned.surroundings),
       loggers: data.loggers.map((logger) => loggerLine(data, logger)),
       elsewhere,
       unlisted: unlistedOf(data),

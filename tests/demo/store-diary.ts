@@ -1,26 +1,16 @@
 import type { ConditionRecord } from '../../lib/record/record.ts'
+import { gels } from './store-gel.ts'
 import type { Row } from './store-rounds.ts'
 
 /** What else happened in the invented store. */
-const gel: readonly Row[] = [
-  ['2021-06-14', 'TW-B04', 1, 'blue indicating', 6, ''],
-  ['2023-01-15', 'TW-B04', 1.5, 'blue indicating', 8, 1],
-  ['2022-03-08', 'TW-B10', 0.5, 'plain', 6, ''],
-  ['2025-05-12', 'TW-B10', 0.5, 'plain', 9, 0.5],
-  ['2023-05-30', 'TW-B08', 1, 'plain', 5, ''],
-  ['2026-04-25', 'TW-B08', 1.5, 'plain', 7, 1],
-  ['2024-02-19', 'TW-B22', 1, 'orange indicating', 5, ''],
-  ['2025-06-28', 'TW-B22', 1.5, 'orange indicating', 6, 1],
-  ['2024-11-04', 'TW-B05', 0.5, 'plain', 6, ''],
-  ['2026-05-12', 'TW-B05', 0.5, 'plain', 5, 0.5],
-].map(([on, box, gel_kg, gel_kind, gel_rh_percent, removed_kg]) => ({
+const gel: readonly Row[] = gels.map(({ on, box, kg, kind, rh, removedKg = '' }) => ({
   event: 'gel-change',
-  on: on!,
-  box: box!,
-  gel_kg: gel_kg!,
-  gel_kind: gel_kind!,
-  gel_rh_percent: gel_rh_percent!,
-  removed_kg: removed_kg!,
+  on,
+  box,
+  gel_kg: kg,
+  gel_kind: kind,
+  gel_rh_percent: rh,
+  removed_kg: removedKg,
 }))
 
 const water: readonly Row[] = [

@@ -1,5 +1,6 @@
 import { addDays, daysBetween, type IsoDate } from '../../lib/base/calendar.ts'
 import type { Chance } from './chance.ts'
+import { gels } from './store-gel.ts'
 import type { Box } from './store.ts'
 
 /**
@@ -51,29 +52,45 @@ function weather(luck: Chance, days: number): Float64Array {
   return air
 }
 
-function boxDays(
-  luck: Chance,
-  { row, box }: Box,
-  rhOfRoom: (day: number) => number,
-  days: number,
-): Float64Array {
-  const number = (name: string) => (typeof row[name] === 'number' ? row[name] : 0)
-  const [volume, gel] = [number('volume_l'), number('gel_kg')]
-  const exchange = (number('air_changes_per_day') || 0.5) * Math.exp(spread(luck) * 0.3)
-  const holds = volume * airHoldsGPerLPercent
-  const buffered = holds + gel * gelTakesGPerKgPercent
+interface Filling {
+  /** Day since `firstDay`; before it where the gel is older. */
+  readonly day: number
+  readonly kg: number
+  readonly rh: number
+}
+
+/** Every gel the box is known to have held, oldest first: by the diary, and by the list of boxes. */
+function fillings({ box, row }: Box): readonly Filling[] {
+  const told = gels
+    .filter((one) => one.box === box)
+    .map(({ on, kg, rh }) => ({ day: daysBetween(firstDay, on), kg, rh }))
   const on = row['gel_conditioned_on']
-  const renewed = typeof on === 'string' && on !== '' ? daysBetween(firstDay, on as IsoDate) : null
-  // Gel older than the first day has been at work since; what was in the box before newer gel nobody wrote down.
-  const before = renewed !== null && renewed < 0 ? -renewed : 0
-  let rh = renewed === null ? rhOfRoom(0) : renewed < 0 ? number('gel_rh_percent') : 14 + 16 * luck.next()
+  if (typeof on !== 'string' || on === '') return told
+  const day = daysBetween(firstDay, on as IsoDate)
+  if (told.some((one) => one.day === day)) return told
+  return [...told, { day, kg: Number(row['gel_kg']), rh: Number(row['gel_rh_percent']) }]
+}
+
+function boxDays(luck: Chance, of: Box, rhOfRoom: (day: number) => number, days: number): Float64Array {
+  const { row, box } = of
+  const exchange = (Number(row['air_changes_per_day']) || 0.5) * Math.exp(spread(luck) * 0.3)
+  const holds = Number(row['volume_l']) * airHoldsGPerLPercent
+  const filled = fillings(of)
+  const [first] = filled
+  // What was in the box before the first gel that is known nobody wrote down.
+  const unknown = {
+    kg: Number(row['gel_kg']) || 0,
+    rh: first === undefined ? rhOfRoom(0) : 14 + 16 * luck.next(),
+  }
+  let { kg, rh } = unknown
   const values = new Float64Array(days)
-  for (let day = -before; day < days; day += 1) {
-    if (day === renewed) rh = number('gel_rh_percent')
+  for (let day = Math.min(0, first?.day ?? 0); day < days; day += 1) {
+    const fresh = filled.find((one) => one.day === day)
+    if (fresh) ({ kg, rh } = fresh)
     const isLoose = box === looseLid.box && day >= daysBetween(firstDay, looseLid.since)
     const leak = holds * exchange * (isLoose ? looseLid.times : 1)
     const outside = rhOfRoom(Math.max(0, day))
-    rh = outside - (outside - rh) * Math.exp(-leak / buffered)
+    rh = outside - (outside - rh) * Math.exp(-leak / (holds + kg * gelTakesGPerKgPercent))
     if (day >= 0) values[day] = rh
   }
   return values

@@ -27,6 +27,7 @@ const hair = 1e-9
 
 /** How far single floats of two decimals lie from whole hundredths at most. */
 const printedApart = 0.004
+const apartSquared = printedApart ** 2
 
 /** Each reading stands till the next one, the last before a gap for `lastStandsMs`, or for one step where that is null. */
 export function profileOf(
@@ -36,7 +37,8 @@ export function profileOf(
 ): Profile {
   const { atMs, rhPercent } = series
   const counts = new Float64Array(size)
-  let [rounded, implausible] = [0, 0]
+  let rounded = 0
+  let implausible = 0
   for (let i = 0; i < rhPercent.length; i += 1) {
     const scaled = rhPercent[i]! * 100
     if (!(scaled >= lowest && scaled <= highest)) {
@@ -46,7 +48,7 @@ export function profileOf(
     const place = placeOf(scaled)
     counts[place]! += 1
     const apart = scaled - (place + lowest)
-    if (apart * apart > printedApart * printedApart) rounded += 1
+    if (apart * apart > apartSquared) rounded += 1
   }
   // Nearly all steps are one and the same: those are counted in one go, and only where steps differ is each looked at.
   const usual = intervalMs(series)
@@ -56,7 +58,11 @@ export function profileOf(
     if (scaled >= lowest && scaled <= highest) stood[placeOf(scaled)]! += ms - usual
   }
   for (const { from, to, stepMs, even } of stretches) {
-    if (!even || stepMs !== usual) for (let i = from; i < to - 1; i += 1) corrects(i, atMs[i + 1]! - atMs[i]!)
+    if (!even || stepMs !== usual)
+      for (let i = from; i < to - 1; i += 1) {
+        const ms = atMs[i + 1]! - atMs[i]!
+        if (ms !== usual) corrects(i, ms)
+      }
     corrects(to - 1, lastStandsMs ?? stepMs)
   }
   return { readings: rhPercent.length - implausible, rounded, implausible, counts, stood }

@@ -54,9 +54,14 @@ export function stretchesOf(series: Series, longestStepMs?: number): readonly St
   const usual = intervalMs(series)
   const stretches: Stretch[] = []
   for (let from = 0; from < at.length;) {
-    let [to, step, changes] = [from + 1, usual, 0]
+    let to = from + 1
+    let step = usual
+    let changes = 0
+    let last = at[from]!
     for (; to < at.length; to += 1) {
-      const here = at[to]! - at[to - 1]!
+      const now = at[to]!
+      const here = now - last
+      last = now
       if (here === step && changes > 0) continue
       // A step no longer than twice the last one is no gap: the usual case is over before the median is asked.
       if (longestStepMs === undefined ? here > gapSteps * step && isGap(at, to) : here > longestStepMs) break

@@ -42,11 +42,18 @@ function underOther(
   return null
 }
 
+/** Headings of another table may be parted by another mark. */
+const isHeadingUnderOther = (text: string, { delimiter }: Layout) =>
+  others.some(
+    (other) => other !== delimiter && other !== 'spaces' && isNewHeading(splitCells(text, other).cells),
+  )
+
 /** The last line without a line feed behind it may have been cut off amid a number. */
 function cutShort(cells: readonly string[], row: RowRead, layout: Layout): boolean {
   if (row.kind !== 'reading') return row.kind === 'fault' || /^\W?\d/.test(cells[0] ?? '')
   if (cells.length < layout.width) return true
   const last = cells.at(-1) ?? ''
+  if (last.endsWith('\ufffd')) return true
   return layout.lastDecimals !== null && /\d$/.test(last) && lacksDecimals(last, layout.lastDecimals)
 }
 
@@ -56,10 +63,19 @@ function withoutLast(cells: readonly string[], row: RowRead, layout: Layout): Ro
   const values = row.values.map((value, at) =>
     layout.values[at]!.column >= cells.length - 1 ? Number.NaN : value,
   )
-  const remarks = row.remarks.filter(({ code }) => code !== 'too-few-cells')
+  const dropped = layout.values
+    .filter(({ column }) => column >= cells.length - 1)
+    .map(({ heading }) => heading)
+  const remarks = row.remarks.filter(
+    ({ code, column }) => code !== 'too-few-cells' && (column === null || !dropped.includes(column)),
+  )
   return values.every((value) => Number.isNaN(value))
     ? { kind: 'fault', remarks: [] }
-    : { ...row, values, remarks }
+    : {
+        ...row,
+        values,
+        remarks: [...remarks, { code: 'line-cut-short', found: cells.join(' | '), column: null }],
+      }
 }
 
 const isUnitsHere = (state: WalkState, cells: readonly string[]) =>
@@ -88,7 +104,7 @@ export function takeLine(state: WalkState, given: LineGiven): void {
   }
   if (row.kind === 'text') {
     if (isOwnHeading(whole, layout) || isUnitsHere(state, whole)) return state.waiting.sawHeading(line, text)
-    if (isNewHeading(whole)) {
+    if (isNewHeading(whole) || isHeadingUnderOther(text, layout)) {
       state.collecting = [given]
       return
     }
@@ -99,9 +115,9 @@ export function takeLine(state: WalkState, given: LineGiven): void {
     }
   }
   if (isLast && cutShort(whole, row, layout)) {
-    book.note('line-cut-short', line, text)
     row = withoutLast(whole, row, layout)
     cells = whole
+    if (row.kind !== 'reading') book.note('line-cut-short', line, text)
   }
   if (row.kind === 'text') return state.waiting.add(line, text)
   if (parted?.unclosed) book.note('quote-not-closed', line, text)

@@ -36,6 +36,21 @@ function numbered(columns: readonly Named[], several: boolean): readonly Named[]
 const only = (columns: readonly Named[], quantity: Quantity) =>
   columns.every(({ loose }) => loose.quantity === quantity)
 
+/** Sensors that have one quantity only, each joined with one that has the other, if there are as many: name by column. */
+function pairs(groups: readonly (readonly Named[])[]): ReadonlyMap<number, string> {
+  const warm = groups.filter((group) => only(group, 'temperature'))
+  const damp = groups.filter((group) => only(group, 'humidity'))
+  if (warm.length !== damp.length) return new Map()
+  // What is left of the only two headings tells nothing apart.
+  const nameless = groups.length === 2 && warm.length === 1
+  return new Map(
+    warm.flatMap((group, at) => {
+      const name = nameless ? '' : group[0]!.sensor || damp[at]![0]!.sensor
+      return [...group, ...damp[at]!].map(({ loose }) => [loose.column, name] as const)
+    }),
+  )
+}
+
 /**
  * Which columns of temperature and of humidity are one sensor's: those whose headings leave the same name once the words of
  * quantity and unit are taken out; where names differ and there are as many of each, in the order they stand.
@@ -48,27 +63,18 @@ export function channelsOf(loose: readonly LooseColumn[]): readonly ValueColumn[
     const renamed = numbered(group, several)
     return several ? [...Map.groupBy(renamed, ({ sensor }) => sensor).values()] : [renamed]
   })
-  const warm = groups.filter((group) => only(group, 'temperature'))
-  const damp = groups.filter((group) => only(group, 'humidity'))
-  const joined =
-    warm.length === damp.length
-      ? new Map(damp.map((group, at) => [group, warm[at]![0]!.sensor || group[0]!.sensor]))
-      : new Map<readonly Named[], string>()
-  const takers =
-    warm.length === damp.length
-      ? new Map(warm.map((group, at) => [group, joined.get(damp[at]!)!]))
-      : new Map()
-  const channels = groups.flatMap((group) =>
-    group.map(({ loose, sensor }) => ({ loose, channel: joined.get(group) ?? takers.get(group) ?? sensor })),
-  )
-  const alone = new Set(channels.map(({ channel }) => channel)).size === 1
-  return channels
-    .map(({ loose: { column, heading, quantity, unit }, channel }): ValueColumn => ({
-      column,
-      heading: heading === '' ? `#${column + 1}` : heading,
-      quantity,
-      unit,
-      channel: alone && channel === '1' ? '' : channel,
-    }))
+  const paired = pairs(groups)
+  return groups
+    .flatMap((group) => {
+      // One sensor may be spelt in two ways.
+      const name = group[0]!.sensor
+      return group.map(({ loose: { column, heading, quantity, unit } }): ValueColumn => ({
+        column,
+        heading: heading === '' ? `#${column + 1}` : heading,
+        quantity,
+        unit,
+        channel: paired.get(column) ?? name,
+      }))
+    })
     .toSorted((a, b) => a.column - b.column)
 }

@@ -15,7 +15,7 @@ export interface ColumnSeen {
   readonly numbers: number
   readonly gaps: number
   readonly empties: number
-  /** Most frequent unit behind the values. */
+  /** Unit behind most of the values. */
   readonly unit: Unit | null
   readonly low: number
   readonly high: number
@@ -29,9 +29,8 @@ export interface ColumnSeen {
 const countsUp = (values: readonly number[]) =>
   values.length > 1 && values.every((value, at) => at === 0 || value === values[at - 1]! + 1)
 
-function commonestUnit(units: readonly Unit[]): Unit | null {
-  const groups = [...Map.groupBy(units, (unit) => unit)].toSorted((a, b) => b[1].length - a[1].length)
-  return groups[0]?.[0] ?? null
+function usualUnit(units: readonly Unit[], values: number): Unit | null {
+  return [...Map.groupBy(units, (unit) => unit)].find(([, same]) => same.length * 2 > values)?.[0] ?? null
 }
 
 export function seeColumn(rows: readonly SeenLine[], column: number, heading: string): ColumnSeen {
@@ -53,7 +52,10 @@ export function seeColumn(rows: readonly SeenLine[], column: number, heading: st
     numbers: values.length,
     gaps: count('gap'),
     empties: count('empty'),
-    unit: commonestUnit(seen.flatMap((cell) => cell.unit ?? [])),
+    unit: usualUnit(
+      seen.flatMap((cell) => cell.unit ?? []),
+      values.length,
+    ),
     low: sorted[0] ?? Number.NaN,
     high: sorted.at(-1) ?? Number.NaN,
     median: sorted[sorted.length >> 1] ?? Number.NaN,

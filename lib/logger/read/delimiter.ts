@@ -22,8 +22,11 @@ export interface TableFound {
 
 /** Where two part the lines equally well the earlier one is meant: a blank within a stamp parts it too. */
 const candidates: readonly LogDelimiter[] = ['\t', ';', '|', ',', 'spaces']
-/** So many lines of a table tell its form. */
+/** So many lines of a table tell its form, or fewer where they are wide. */
 const sampled = 300
+const mostCells = 20_000
+/** Wider tables are none of a logger. */
+export const widest = 1000
 
 const formOf = (row: SeenLine) =>
   `${row.cells.length}:${row.seen.map((cell) => (isMoment(cell) ? '1' : '0')).join('')}`
@@ -40,12 +43,14 @@ function rowsUnder(
   isRow: (seen: readonly CellSeen[]) => boolean,
 ): readonly SeenLine[] {
   const rows: SeenLine[] = []
+  let looked = 0
   for (const line of lines) {
-    if (rows.length >= sampled) break
+    if (rows.length >= sampled || looked > mostCells) break
     if (!/\d/.test(line.text)) continue
     const { cells } = splitCells(line.text, delimiter)
-    if (cells.length < 2) continue
-    const seen = cells.slice(0, 200).map(seeCell)
+    if (cells.length < 2 || cells.length > widest) continue
+    looked += cells.length
+    const seen = cells.map(seeCell)
     if (isRow(seen)) rows.push({ ...line, cells, seen })
   }
   return rows

@@ -6,6 +6,7 @@ import { plainText } from './plain-text.ts'
 export interface HeadLine extends TextLine {
   /** As decoded, before blanks and digits are made plain. */
   readonly raw: string
+  /** Where it begins; parts of a line that lone carriage returns cut share it. */
   readonly from: number
 }
 
@@ -21,8 +22,13 @@ export function headLines(bytes: Uint8Array, firstLine: number, decoder: LineDec
     const next = bytes.indexOf(lineFeed, from)
     const end = next === -1 ? bytes.length : next
     const decoded = end - from > longestLine ? '' : decoder.decode(bytes, from, end)
-    const raw = decoded.replace(/\r$/, '').replace(/^\ufeff/, '')
-    lines.push({ line: firstLine + lines.length, raw, text: plainText(raw).text, from })
+    // A lone carriage return ends a line too.
+    for (const raw of decoded
+      .replace(/\r$/, '')
+      .replace(/^\ufeff/, '')
+      .split('\r')) {
+      lines.push({ line: firstLine + lines.length, raw, text: plainText(raw).text, from })
+    }
     from = end + 1
   }
   return lines

@@ -37,13 +37,42 @@ function headingCells(text: string, delimiter: LogDelimiter, width: number): rea
 const known = (cells: readonly string[]) =>
   cells.filter((cell) => isWord(cell) && readHeading(cell).sense !== null).length
 
-/** A blank between date and time parts what one heading names. */
-function aligned(cells: readonly string[], width: number, splitAt: number | null): readonly string[] {
-  const fitted =
-    cells.length === width - 1 && splitAt !== null
-      ? [...cells.slice(0, splitAt), cells[splitAt]!, ...cells.slice(splitAt)]
-      : cells
-  return Array.from({ length: width }, (_, at) => fitted[at] ?? '')
+/** What is longer is cut: it is told with every problem of its column. */
+const longestHeading = 120
+
+/** What is known of the columns before their headings are. */
+export interface UnderHeadings {
+  readonly width: number
+  /** First column that holds dates; null where moments are counted. */
+  readonly momentAt: number | null
+  /** A blank parts date and time in two columns, over which one heading may stand. */
+  readonly dateParted: boolean
+}
+
+const cut = (cells: readonly string[], width: number) =>
+  Array.from({ length: width }, (_, at) => (cells[at] ?? '').slice(0, longestHeading))
+
+/**
+ * Headings as they stand over the columns, from the left unless something over the dates speaks against it: fewer headings than
+ * columns may begin further right. Null: temperature or humidity stands over the dates however they are put.
+ */
+function aligned(cells: readonly string[], under: UnderHeadings): readonly string[] | null {
+  const { width, momentAt, dateParted } = under
+  const spare = Math.max(0, width - cells.length)
+  const shifted = Array.from({ length: spare }, (_, at) => [
+    ...Array.from({ length: at + 1 }, () => ''),
+    ...cells,
+  ])
+  const doubled =
+    dateParted && spare === 1 && momentAt !== null
+      ? [[...cells.slice(0, momentAt), cells[momentAt] ?? '', ...cells.slice(momentAt)]]
+      : []
+  const ways = [...doubled, cells, ...shifted].map((way) => cut(way, width))
+  if (momentAt === null) return ways[0]!
+  const over = ways.map((way) => readHeading(way[momentAt]!).sense)
+  const telling = over.findIndex((sense) => sense === 'stamp' || sense === 'date' || sense === 'time')
+  const silent = over.findIndex((sense) => sense !== 'temperature' && sense !== 'humidity')
+  return ways[telling === -1 ? silent : telling] ?? null
 }
 
 /** A line of units, as they stand below headings. */
@@ -73,59 +102,58 @@ function groupsOf(cells: readonly string[], width: number): readonly string[] {
   return Array.from({ length: width }, (_, at) => (current = cells[at] || current))
 }
 
+interface HeadingRow {
+  readonly line: number
+  readonly cells: readonly string[]
+}
+
+/** The row that has most of the words known to head columns, the nearest among equals. */
+function headingRow(rows: readonly HeadingRow[], width: number): HeadingRow | null {
+  let best: HeadingRow | null = null
+  let most = 1
+  for (const row of rows) {
+    const { cells } = row
+    if (cells.length < 2 || isUnits(cells) || cells.filter(isWord).length * 2 <= cells.length) continue
+    const score = known(cells) + (cells.length === width ? 0.5 : 0)
+    if (score < most) continue
+    best = row
+    most = score
+  }
+  const last = rows.at(-1)
+  if (best || last?.cells.length !== width || isUnits(last.cells)) return best
+  return last.cells.every((cell) => isWord(cell)) ? last : null
+}
+
+const isTwice = (headings: readonly string[]) => {
+  const filled = headings.filter((heading) => heading !== '')
+  return new Set(filled).size < filled.length
+}
+
 /** The headings of a table, looked for above its first reading. */
 export function findHeadings(
   above: readonly TextLine[],
   delimiter: LogDelimiter,
-  width: number,
-  splitAt: number | null,
+  under: UnderHeadings,
 ): HeadingsFound {
+  const { width } = under
   const filled = above.filter(({ text }) => text.trim() !== '').slice(-searched)
   const rows = filled.map((line) => ({ line: line.line, cells: headingCells(line.text, delimiter, width) }))
-  let best = -1
-  let most = 0
-  for (const [at, { cells }] of rows.entries()) {
-    const score = cells.length < 2 || isUnits(cells) ? 0 : known(cells) + (cells.length === width ? 0.5 : 0)
-    const words = cells.filter(isWord).length
-    if (words * 2 > cells.length && score >= most && score >= 1) {
-      best = at
-      most = score
-    }
-  }
-  const last = rows.at(-1)
-  if (
-    best === -1 &&
-    last?.cells.length === width &&
-    last.cells.every((cell) => isWord(cell)) &&
-    !isUnits(last.cells)
-  ) {
-    best = rows.length - 1
-  }
-  if (best === -1) {
-    const units = rows.findLast(({ cells }) => cells.length === width && isUnits(cells))
-    return {
-      headings: units ? aligned(units.cells, width, null) : Array.from({ length: width }, () => ''),
-      line: units?.line ?? null,
-      lastLine: units?.line ?? null,
-      groups: [],
-      known: units ? known(units.cells) : 0,
-    }
-  }
-  const { line, cells } = rows[best]!
-  const headings = aligned(cells, width, splitAt)
-  const units = rows.slice(best + 1).find((row) => row.cells.length === cells.length && isUnits(row.cells))
-  const withUnits = units
-    ? headings.map((heading, at) => `${heading} ${units.cells[at] ?? ''}`.trim())
-    : headings
-  const over = rows[best - 1]
-  const twice =
-    new Set(headings.filter((heading) => heading !== '')).size <
-    headings.filter((heading) => heading !== '').length
+  const own =
+    headingRow(rows, width) ?? rows.findLast(({ cells }) => cells.length === width && isUnits(cells))
+  const none = Array.from({ length: width }, () => '')
+  if (!own) return { headings: none, line: null, lastLine: null, groups: [], known: 0 }
+  const { line, cells } = own
+  const place = rows.findIndex((row) => row.line === line)
+  const units = rows.slice(place + 1).find((row) => row.cells.length === cells.length && isUnits(row.cells))
+  const lastLine = units?.line ?? line
+  const headings = aligned(cells, under)
+  if (!headings) return { headings: none, line, lastLine, groups: [], known: 0 }
+  const over = rows[place - 1]
   return {
-    headings: withUnits,
+    headings: units ? headings.map((heading, at) => `${heading} ${units.cells[at] ?? ''}`.trim()) : headings,
     line,
-    lastLine: units?.line ?? line,
-    groups: over && twice ? groupsOf(over.cells, width) : [],
+    lastLine,
+    groups: over && isTwice(headings) ? groupsOf(over.cells, width) : [],
     known: known(cells),
   }
 }

@@ -16,6 +16,9 @@ export type CellRead =
   | { readonly kind: 'gap'; readonly word: string }
   | { readonly kind: 'unit-unknown'; readonly unit: string }
 
+/** Longer cells hold no value. */
+const longest = 80
+
 const plain = /^([+-]?)(\d+)(?:([.,])(\d+))?$/
 const general = /^([+-]?)\s*((?:\d[\d.,' ]*|[.,]\d+))(?:e([+-]?\d{1,3}))?\s*([^\d\s].*)?$/i
 const gap = new RegExp(
@@ -64,6 +67,7 @@ export function readCell(cell: string): CellRead {
     return { kind: 'number', value, mark, thousands: false, unit: null }
   }
   if (cell === '') return { kind: 'empty' }
+  if (cell.length > longest) return { kind: 'text' }
   const found = general.exec(cell)
   const digits = found && resolve(found[2]!)
   if (found && digits) {

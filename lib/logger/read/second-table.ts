@@ -24,6 +24,7 @@ function surveyed(state: WalkState, lines: readonly TextLine[]): Table | null {
   const known = state.byHeading.get(heading.text)
   if (known) return known
   if (state.tables.length >= mostTables) return null
+  state.steps += lines.length
   const plain = lines.map(({ line, text }) => ({ line, text: plainText(text).text }))
   const found = surveyLines(plain, { ...state.answers, columns: null })
   if (!isSurvey(found) || found.question || found.layout.headingLine !== heading.line) return null

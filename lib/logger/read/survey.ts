@@ -14,6 +14,7 @@ import {
   type ZoneHint,
 } from './heading-block.ts'
 import { findHeadings, type HeadingsFound } from './heading-line.ts'
+import { readHeading } from './heading-words.ts'
 import type { Layout } from './layout.ts'
 import type { LogAnswers, LogQuestion } from './log-answers.ts'
 import type { LogDelimiter } from './log-form.ts'
@@ -55,9 +56,13 @@ interface Headed {
 function headed(table: TableFound, above: readonly TextLine[]): Headed {
   const { delimiter, rows } = table
   const first = rows[0]!
-  const date = first.seen.findIndex(({ sense }) => sense === 'date')
-  const splitAt = delimiter === 'spaces' && date !== -1 ? date : null
-  const headings = findHeadings(above, delimiter, first.cells.length, splitAt)
+  const dated = first.seen.findIndex(({ sense }) => sense === 'stamp' || sense === 'date')
+  const under = {
+    width: first.cells.length,
+    momentAt: dated === -1 ? null : dated,
+    dateParted: delimiter === 'spaces' && first.seen[dated]?.sense === 'date',
+  }
+  const headings = findHeadings(above, delimiter, under)
   const own = above.find(({ line }) => line === headings.line)
   if (delimiter !== ',' || !own || headings.known === 0) return { headings, rows, pairedFrom: null }
   const count = splitCells(own.text, delimiter).cells.length
@@ -67,7 +72,35 @@ function headed(table: TableFound, above: readonly TextLine[]): Headed {
     const cells = joinPairs(row.cells, from)
     return { ...row, cells, seen: cells.map(seeCell) }
   })
-  return { headings: findHeadings(above, delimiter, count, splitAt), rows: joined, pairedFrom: from }
+  const again = findHeadings(above, delimiter, { ...under, width: count })
+  return { headings: again, rows: joined, pairedFrom: from }
+}
+
+const saysValues = ({ headings }: HeadingsFound) =>
+  headings.some((heading) => ['temperature', 'humidity'].includes(readHeading(heading).sense ?? ''))
+
+/**
+ * The first table of the lines. The largest is found first; what looks like a table above it is one where its headings say so,
+ * or where several of its lines hold nothing but moments and numbers.
+ */
+function firstTable(
+  lines: readonly TextLine[],
+  only: readonly LogDelimiter[] | undefined,
+  depth = 0,
+): TableFound | null {
+  const table = findTable(lines, only)
+  if (!table?.dated || depth > 4) return table
+  const above = lines.filter(({ line }) => line < table.rows[0]!.line)
+  const earlier = findTable(above, only)
+  if (!earlier?.dated) return table
+  const { headings } = headed(
+    earlier,
+    above.filter(({ line }) => line < earlier.rows[0]!.line),
+  )
+  const bare = earlier.rows.every(({ seen }) => seen.every(({ sense }) => sense !== 'text'))
+  return saysValues(headings) || (bare && earlier.rows.length > 2)
+    ? firstTable(above, only, depth + 1)
+    : table
 }
 
 /** Learns from the beginning of a table how it is written; the content decides. */
@@ -76,7 +109,7 @@ export function surveyLines(
   answers: LogAnswers,
   only?: readonly LogDelimiter[],
 ): Survey | NoTable {
-  const table = findTable(lines, only)
+  const table = firstTable(lines, only)
   if (!table) return whyNoTable(lines)
   const above = lines.filter(({ line }) => line < table.rows[0]!.line)
   const { headings, rows, pairedFrom: paired } = headed(table, above)

@@ -37,6 +37,18 @@ export interface TableReading {
   readonly end: () => Walked
 }
 
+/** A table that does not begin within so many parts of that size is not looked for any further. */
+const mostSurveys = 64
+
+/** Line feeds, and carriage returns that stand alone. */
+function linesIn(bytes: Uint8Array): number {
+  let lines = 0
+  for (let at = 0; at < bytes.length; at++) {
+    if (bytes[at] === 10 || (bytes[at] === 13 && bytes[at + 1] !== 10)) lines++
+  }
+  return lines
+}
+
 interface Gathered {
   readonly bytes: Uint8Array
   readonly length: number
@@ -86,6 +98,7 @@ function startWalk(
     unreadable: 0,
     quick: options.quick !== false,
     quickLines: 0,
+    steps: 0,
   }
 }
 
@@ -100,6 +113,7 @@ export function openTableReading(
   let firstLine = 1
   let walk: { readonly survey: Survey; readonly state: WalkState } | null = null
   let failure: NoTable | null = null
+  let surveys = 0
 
   function survey(): void {
     const head = gathered.bytes.subarray(0, gathered.length)
@@ -117,16 +131,18 @@ export function openTableReading(
       ? { failure: kind, line: 1, found: lines[0]?.text ?? '' }
       : surveyLines(lines, answers, options.only)
     gathered = { bytes: new Uint8Array(), length: 0 }
+    surveys++
     if (!isSurvey(found)) {
       failure ??= found
-      for (let at = 0; at < head.length; at++) if (head[at] === 10) firstLine++
+      firstLine += linesIn(head)
       return
     }
     const state = startWalk(found, lines, decoder, book, answers, options)
     walk = { survey: found, state }
     const first = found.firstLine
-    const at = lines.findIndex(({ line }) => line >= first)
-    state.line = first - 1
+    const begins = lines.find(({ line }) => line >= first)!.from
+    const at = lines.findIndex(({ from }) => from === begins)
+    state.line = lines[at]!.line - 1
     for (const { line, raw } of lines.slice(0, at)) {
       if (raw.includes('\ufffd')) book.note('undecodable-text', line, raw)
     }
@@ -141,6 +157,7 @@ export function openTableReading(
     },
     lines(bytes, from, to) {
       if (walk) return walkLines(walk.state, bytes, from, to)
+      if (surveys >= mostSurveys) return
       let at = from
       // What is gathered stays near its size, however much of the file comes at once.
       while (at < to && !walk) {
@@ -164,8 +181,7 @@ export function openTableReading(
         book.note('line-too-long', walk.state.line, found)
         return
       }
-      let line = firstLine
-      for (let at = 0; at < gathered.length; at++) if (gathered.bytes[at] === 10) line++
+      const line = firstLine + linesIn(gathered.bytes.subarray(0, gathered.length))
       book.note('line-too-long', line, found)
       gathered = added(gathered, Uint8Array.of(10))
     },

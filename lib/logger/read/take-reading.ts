@@ -117,7 +117,8 @@ export function takeReading(
   for (const [slot, value] of reading.values.entries()) {
     store.values[slot]![store.count] = value
     const { heading } = store.slots[slot]!
-    const isTold = ({ code, column }: Remark) => column === heading || code === 'too-few-cells'
+    const isTold = ({ code, column }: Remark) =>
+      column === heading || code === 'too-few-cells' || code === 'line-cut-short'
     if (Number.isNaN(value) && reading.remarks.some(isTold)) {
       missingIsTold(store, slot, store.count)
     }

@@ -37,4 +37,6 @@ export interface WalkState {
   readonly quick: boolean
   /** Lines that were read by a template. */
   quickLines: number
+  /** Lines read with care and templates tried: what the reading costs, whatever the machine. */
+  steps: number
 }

@@ -21,6 +21,7 @@ function tryTemplate(
   to: number,
 ): number {
   const { store } = template
+  state.steps++
   makeRoom(store)
   const before = store.count
   const stop = readFast(bytes, view, at, to, template)
@@ -70,6 +71,7 @@ function switchTo(templates: Templates, to: number, stop: number): number {
 }
 
 function carefully(state: WalkState, bytes: Uint8Array, from: number, end: number, isLast: boolean): void {
+  state.steps++
   const to = end > from && bytes[end - 1] === carriageReturn ? end - 1 : end
   if (to - from > longestLine) {
     state.line++
@@ -80,6 +82,7 @@ function carefully(state: WalkState, bytes: Uint8Array, from: number, end: numbe
   const text = state.decoder.decode(bytes, from, to)
   if (text.includes('\u0000'))
     state.book.note('zero-bytes', state.line + 1, text.replaceAll('\u0000', '').trim())
+  if (text.includes('\ufffd')) state.book.note('undecodable-text', state.line + 1, text)
   const parts = text.split('\r')
   if (parts.length > 1) state.book.note('lone-carriage-returns', state.line + 1, parts[0]!)
   for (const [at, part] of parts.entries()) {
@@ -122,6 +125,7 @@ export function walkRest(state: WalkState, bytes: Uint8Array): void {
 }
 
 export function walkEnd(state: WalkState): void {
-  if (state.collecting) finishCollecting(state)
+  // Lines that were collected may hold further headings.
+  while (state.collecting) finishCollecting(state)
   state.waiting.atEnd()
 }

@@ -42,6 +42,7 @@ export function channelJson(told: LogTold): object {
       : {}),
     percentTimeWithin: orNull(humidity?.percentOfTimeIn),
     sensorErrorRhPercent: error.rhPercent,
+    verdict: told.verdict,
     chanceOverLimit: told.overLimit && chanceJson(told.overLimit),
     ...(told.underLimit ? { chanceUnderLimit: chanceJson(told.underLimit) } : {}),
     excursions: told.excursions.map(excursionJson),

@@ -7,7 +7,7 @@ import { flatFloorOf, type FlatFloor } from '../logger/flat-floor.ts'
 import { nearestWithin } from '../logger/near-limit.ts'
 import type { PercentileMethod } from '../logger/percentiles.ts'
 import { seasonalBand, type NoSeasonalBand, type SeasonalBand } from '../logger/seasonal-band.ts'
-import { chanceOver, chanceUnder, type SensorError } from '../logger/sensor-error.ts'
+import { chanceOver, chanceUnder, guarded, type SensorError, type Verdict } from '../logger/sensor-error.ts'
 import type { Channel } from '../logger/series.ts'
 import { statisticsOf, type LogStatistics } from '../logger/statistics.ts'
 
@@ -40,6 +40,8 @@ export interface LogTold {
   /** The highest reading within the upper limit, and the lowest within the lower one: may they have been beyond it? */
   readonly overLimit: LimitChance | null
   readonly underLimit: LimitChance | null
+  /** Of the upper limit, with the error of the sensor on the safe side; null where there is none. */
+  readonly verdict: Verdict | null
   readonly seasonal: Outcome<SeasonalBand, NoSeasonalBand>
   /** So little was read that hours and counts of excursions hardly stand. */
   readonly countsDoubtful: boolean
@@ -80,10 +82,19 @@ export function tellLog({ name, serial, series }: Channel, asked: LogAsked, know
     }),
     floor,
     error,
+    verdict: verdictOf(statistics, maxRhPercent, error),
     overLimit: near('above', maxRhPercent),
     underLimit: near('below', minRhPercent),
     seasonal: seasonalBand(series, figures.seasonal),
     countsDoubtful:
       statistics.readings > 0 && statistics.coveragePercent < figures.leastCoverageForCountsPercent,
   }
+}
+
+/** What lies at a floor above the limit is known to be neither within nor outside. */
+function verdictOf({ humidity }: LogStatistics, limit: number | null, error: SensorError): Verdict | null {
+  if (!humidity?.above || limit === null) return null
+  const verdict = guarded(humidity.max, limit, error)
+  const { excursions, hoursCannotTell } = humidity.above
+  return hoursCannotTell > 0 && (verdict === 'within' || excursions === 0) ? 'cannot-tell' : verdict
 }

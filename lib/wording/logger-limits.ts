@@ -58,10 +58,13 @@ export function limitLines(against: AgainstLimit, zone: string): readonly string
 /** A chance smaller than this is not told [one]. */
 const leastTold = 0.005
 
-function beyondWords({ side, beyond, excursions }: AgainstLimit, zone: string): string {
+function beyondWords({ side, beyond, excursions, error }: AgainstLimit, zone: string): string {
   const limit = percent(beyond.limitRhPercent)
   const worst = worstOf(excursions, side)
-  if (worst === undefined) return `Never ${side} ${limit}.`
+  if (worst === undefined) {
+    const surely = beyond.hoursWithError.most === 0 && beyond.hoursCannotTell === 0
+    return `Never ${side} ${limit}${surely ? `, not even if the sensor is off by ${percent(error.rhPercent)}` : ''}.`
+  }
   const { longest } = beyond
   const often =
     beyond.excursions === 1 || !longest

@@ -70,6 +70,7 @@ describe('logger FILE', () => {
       percentMethod: 'linear',
       doseMethod: 'rectangle',
       sensorErrorRhPercent: 3,
+      verdict: 'outside',
       chanceOverLimit: { readRhPercent: 15, chancePercent: 50 },
     })
   })
@@ -172,6 +173,24 @@ describe('files that are not whole', () => {
       meanIsAtMost: true,
     })
     expect(await told(file, '--floor-rh-percent', '5')).toMatchObject({ flatFloor: null })
+  })
+
+  it.each([
+    ['14', 'outside'],
+    ['25', 'cannot-tell'],
+    ['30', 'within'],
+  ])('against %s %% the verdict leaves the error of the sensor on the safe side', async (limit, verdict) => {
+    expect(await told(utc, '--limit-rh-percent', limit)).toMatchObject({ verdict })
+  })
+
+  it('at a floor above the limit there is no verdict', async () => {
+    const flat = place.file(
+      'floor.csv',
+      `Time,Humidity (%RH)\n${workedDay.map((_, hour) => `2026-03-01T${two(hour)}:00:00Z,15`).join('\n')}\n`,
+    )
+    const at = await told(flat, '--limit-rh-percent', '8')
+    expect(at).toMatchObject({ verdict: 'cannot-tell', percentTimeAbove: 0, excursions: [] })
+    expect(at['above']).toMatchObject({ hoursCannotTell: 24 })
   })
 
   it('each sensor of a file is told by itself', async () => {

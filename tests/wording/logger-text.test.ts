@@ -38,6 +38,9 @@ describe('what a log says', () => {
     expect(text).toContain('Never above 15 %.')
     expect(text).toContain('9 % chance that a reading of 13 % was really over 15 %.')
     expect(said(every(hour, [2, 2, 2]))).not.toContain('chance')
+    expect(said(every(hour, [12, 12, 12]))).toContain(
+      'Never above 15 %, not even if the sensor is off by 3 %.',
+    )
     expect([0.0001, 0.0912, 0.9999].map(chanceWords)).toEqual([
       'less than 1 % chance',
       '9 % chance',

@@ -1,0 +1,69 @@
+import type { StoreYear } from '../../../lib/services/store-report.ts'
+import { dayWords } from '../../../lib/wording/day.ts'
+import { countWords, listWords } from '../../../lib/wording/list.ts'
+import { eventsSentence } from '../../../lib/wording/store-report.ts'
+import { Scroll } from '../../_frame/scroll.tsx'
+import { Rests } from './rests.tsx'
+
+const causeWords = {
+  flood: 'flood',
+  leak: 'leak',
+  condensation: 'condensation',
+  rain: 'rain',
+} as const
+
+/** Water, lids, and tubs of wet finds. */
+export function Events({ told }: { readonly told: StoreYear }) {
+  const { water, lids, tubs } = told
+  const loose = lids.filter(({ notSeatedOn }) => notSeatedOn.length > 0)
+  const opened = lids.reduce((sum, one) => sum + one.opened, 0)
+  return (
+    <section className="section" aria-labelledby="events">
+      <h2 id="events">Water and lids</h2>
+      <p className="measure">{eventsSentence(told)}</p>
+      {water.length > 0 && (
+        <ul className="measure">
+          {water.map(({ on, room, cause, boxes, note }) => (
+            <li key={`${on} ${room} ${cause}`}>
+              {`${dayWords(on)}, ${room}: ${causeWords[cause]}; ${boxes === null ? 'nobody wrote which boxes it reached' : boxes.length === 0 ? 'it reached no box' : `it reached ${listWords(boxes)}`}.`}
+              {note !== '' && ` ${note}`}
+            </li>
+          ))}
+        </ul>
+      )}
+      {loose.length > 0 && (
+        <Scroll name="Lids found not seated">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Box</th>
+                <th scope="col">Room</th>
+                <th scope="col">Lid found not seated on</th>
+              </tr>
+            </thead>
+            <tbody>
+              {loose.map(({ box, room, notSeatedOn }) => (
+                <tr key={box}>
+                  <th scope="row">{box}</th>
+                  <td>{room}</td>
+                  <td>{listWords(notSeatedOn.map(dayWords))}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroll>
+      )}
+      {opened > 0 && (
+        <p className="measure">{`Boxes were opened ${countWords(opened, 'time')}, as far as somebody wrote it.`}</p>
+      )}
+      {tubs.tubs > 0 && (
+        <p className="measure">
+          {`In ${countWords(tubs.tubs, 'tub')} of wet finds the water was changed ${tubs.waterChanges === 0 ? 'never, as far as somebody wrote it' : countWords(tubs.waterChanges, 'time')}.`}
+        </p>
+      )}
+      <Rests
+        lines={['Rests on rounds and on the diary of the store; what nobody wrote down is not in it.']}
+      />
+    </section>
+  )
+}

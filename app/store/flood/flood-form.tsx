@@ -32,7 +32,7 @@ export function FloodForm({ room, today, boxes }: Props) {
       <fieldset className="choices">
         <legend>Boxes it reached, or that nobody has opened yet</legend>
         {boxes.map(({ box, shelf, finds: held }) => (
-          <label key={box}>
+          <label key={box} className="tall">
             <input
               type="checkbox"
               name="box"
@@ -49,7 +49,7 @@ export function FloodForm({ room, today, boxes }: Props) {
       <fieldset className="choices">
         <legend>How did it come?</legend>
         {Object.entries(wettingWords).map(([id, words]) => (
-          <label key={id}>
+          <label key={id} className="tall">
             <input type="radio" name="how" value={id} checked={how === id} onChange={() => setHow(id)} />
             {words}
           </label>

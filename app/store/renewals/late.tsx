@@ -37,14 +37,20 @@ export function CannotTell({ cannotTell }: Pick<RenewalsShown, 'cannotTell'>) {
   return (
     <section className="section" aria-labelledby="cannot-tell">
       <h2 id="cannot-tell">{`${countWords(cannotTell.length, 'box', 'boxes')} of which nobody can tell`}</h2>
-      <ul className="stack">
-        {cannotTell.map(({ box, noOutlook }) => (
-          <li key={box.id}>
-            <Link href={`/store/boxes/${box.id}`}>{box.given.box}</Link>
-            {noOutlook !== null && `. ${noOutlookWords[noOutlook]}`}
-          </li>
-        ))}
-      </ul>
+      {[...Map.groupBy(cannotTell, ({ noOutlook }) => noOutlook)].map(([why, group]) => (
+        <div key={why} className="stack">
+          {why !== null && <p className="measure">{noOutlookWords[why]}</p>}
+          <ul className="plain-list row">
+            {group.map(({ box }) => (
+              <li key={box.id}>
+                <Link className="tall" href={`/store/boxes/${box.id}`}>
+                  {box.given.box}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
     </section>
   )
 }

@@ -14,6 +14,9 @@ export interface FanDrawingProps {
   readonly ticks: readonly Tick[]
 }
 
+/** The window of renewal is a strip along the foot of the drawing: it is about days, not about humidity. */
+const windowShare = 0.1
+
 const still = { type: 'linear', isAnimationActive: false, activeDot: false, dot: false } as const
 
 /** Two ribbons and a middle line ahead of today, the limit across, and when the gel falls due. */
@@ -25,16 +28,6 @@ export const FanDrawing = memo(function FanDrawing({ id, picture, ticks }: FanDr
       <ComposedChart data={[...ahead]} margin={frame} accessibilityLayer={false}>
         <Hatches id={id} />
         {axes({ from: fromMs, to: toMs, ticks, scale, unit: '%' })}
-        {renewal !== null && (
-          <ReferenceArea
-            x1={renewal.fromMs}
-            x2={renewal.toMs}
-            fill={`url(#${id}-window)`}
-            fillOpacity={1}
-            stroke="var(--rust)"
-            label={{ value: 'gel due', position: 'insideTop', ...label }}
-          />
-        )}
         <Area
           dataKey="eight"
           {...still}
@@ -52,6 +45,18 @@ export const FanDrawing = memo(function FanDrawing({ id, picture, ticks }: FanDr
           strokeWidth={1}
         />
         <Line dataKey="middle" {...still} stroke="var(--chart-ink)" strokeWidth={2.5} />
+        {renewal !== null && (
+          <ReferenceArea
+            x1={renewal.fromMs}
+            x2={renewal.toMs}
+            y1={scale.from}
+            y2={scale.from + (scale.to - scale.from) * windowShare}
+            fill={`url(#${id}-window)`}
+            fillOpacity={1}
+            stroke="var(--rust)"
+            label={{ value: 'gel due', position: 'insideLeft', ...label }}
+          />
+        )}
         {limit !== null && (
           <ReferenceLine
             y={limit}

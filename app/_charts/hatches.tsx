@@ -26,6 +26,7 @@ export function Hatches({ id }: Props) {
         <rect width="1.2" height="6" fill="var(--chart-ink)" />
       </pattern>
       <pattern id={`${id}-window`} width="7" height="7" patternUnits="userSpaceOnUse">
+        <rect width="7" height="7" fill="var(--paper)" />
         <circle cx="2" cy="2" r="1.1" fill="var(--rust)" />
       </pattern>
     </defs>

@@ -8,6 +8,7 @@ import { capital } from '../../lib/wording/capital.ts'
 import { countWords } from '../../lib/wording/list.ts'
 import { seenWords, wrongBrief, type Wrong } from '../../lib/wording/store-wrong.ts'
 import { BoxMark } from '../_ruler/box-mark.tsx'
+import { stopsIn } from './wrong-of.ts'
 import style from './store.module.css'
 
 export interface BoxSeen {
@@ -25,6 +26,7 @@ interface Props extends BoxSeen {
 export function BoxLine({ line, wrong, today, where = false }: Props) {
   const { box, kind, finds, room, outlook, tub, needs, newest } = line
   const place = where ? [room, box.given.shelf === undefined ? '' : `shelf ${box.given.shelf}`] : []
+  const others = wrong.filter(({ code }) => code !== 'stop')
   return (
     <li className={style.box}>
       <div className={style.name}>
@@ -45,6 +47,11 @@ export function BoxLine({ line, wrong, today, where = false }: Props) {
         )}
       </div>
       <div className={style.says}>
+        {stopsIn(wrong).length > 0 && (
+          <p>
+            <strong className={style.stop}>Stop: do not open it. See the top of this page.</strong>
+          </p>
+        )}
         {tub === null ? (
           <p>
             {`${humidityWords(line)}. `}
@@ -55,9 +62,9 @@ export function BoxLine({ line, wrong, today, where = false }: Props) {
         ) : (
           <p>{tubWords(tub)}</p>
         )}
-        {wrong.length > 0 && (
+        {others.length > 0 && (
           <ul className={style.wrong}>
-            {wrong.map((one, at) => (
+            {others.map((one, at) => (
               <li key={wrongBrief(one)}>
                 {at === 0 ? <strong>{capital(wrongBrief(one))}</strong> : capital(wrongBrief(one))}
               </li>

@@ -4,7 +4,6 @@ import { countWords } from '../../lib/wording/list.ts'
 import { standsWords } from '../../lib/wording/store-place.ts'
 import { NoProject } from '../_finds/no-project.tsx'
 import { Invented } from '../_marks/invented.tsx'
-import { StopsToday } from '../_start/stops-today.tsx'
 import { asked, type SearchParams } from '../_server/asked.ts'
 import { projectsHere } from '../_server/project.ts'
 import { orElsewhere, servicesHere } from '../_server/services.ts'
@@ -19,6 +18,7 @@ import { Pressing } from './pressing.tsx'
 import { Rooms } from './rooms-shown.tsx'
 import { roundEveryDays } from './round-every.ts'
 import { stopsByBox } from './stops-of.ts'
+import { Stopped } from './stopped.tsx'
 import { StoreLinks } from './store-links.tsx'
 import { mostPressingFirst } from './wrong-of.ts'
 import style from './store.module.css'
@@ -57,7 +57,7 @@ export default async function Store({ searchParams }: { readonly searchParams: S
   const urgent = words['order'] === 'urgent'
   return (
     <>
-      <StopsToday stops={stops.finds} total={stops.total} invented={chosen.invented} />
+      <Stopped boxes={all} invented={chosen.invented} />
       <header className="head">
         <h1>Store</h1>
         <p className="lead">{`${countWords(rooms.length, 'room')}, ${standsWords(counts)}.`}</p>

@@ -71,16 +71,26 @@ function unread(
   return [{ code: 'unread', since: unreadSince }]
 }
 
-/** What a person is sent to today; that nobody has looked is a matter for the walk. */
-export const presses = ({ code }: Wrong): boolean => code !== 'unread' && code !== 'perhaps-due'
+export const stopsIn = (wrong: readonly Wrong[]): readonly string[] =>
+  wrong.flatMap((one) => (one.code === 'stop' ? [one.says] : []))
+
+/** What a person is sent to today. Nobody is sent to a stop; that nobody has looked is a matter for the walk. */
+export const presses = ({ code }: Wrong): boolean =>
+  code !== 'stop' && code !== 'unread' && code !== 'perhaps-due'
 
 /** Boxes with the most pressing first; of those that press alike the worse, then in shelf order. */
 export function mostPressingFirst<Line extends { readonly wrong: readonly Wrong[] }>(
   lines: readonly Line[],
 ): readonly Line[] {
-  const rank = ({ wrong: [first] }: Line) =>
-    first === undefined ? wrongOrder.length : wrongOrder.indexOf(first.code)
-  const worse = ({ wrong: [first] }: Line) => (first === undefined ? 0 : howMuch(first))
+  const first = ({ wrong }: Line) => wrong.find(({ code }) => code !== 'stop')
+  const rank = (line: Line) => {
+    const worst = first(line)
+    return worst === undefined ? wrongOrder.length : wrongOrder.indexOf(worst.code)
+  }
+  const worse = (line: Line) => {
+    const worst = first(line)
+    return worst === undefined ? 0 : howMuch(worst)
+  }
   return lines.toSorted((a, b) => rank(a) - rank(b) || worse(b) - worse(a))
 }
 

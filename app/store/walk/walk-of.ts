@@ -4,7 +4,7 @@ import { capital } from '../../../lib/wording/capital.ts'
 import { seenWords, wrongBrief } from '../../../lib/wording/store-wrong.ts'
 import type { BoxSeen } from '../box-line.tsx'
 import type { RoomSeen } from '../places-of.ts'
-import { presses } from '../wrong-of.ts'
+import { presses, stopsIn } from '../wrong-of.ts'
 
 /** The boxes of the chosen room, or of all, in the order they stand. */
 export function walkOf(rooms: readonly RoomSeen[], chosen: string | undefined): readonly WalkStop[] {
@@ -15,8 +15,8 @@ export function walkOf(rooms: readonly RoomSeen[], chosen: string | undefined): 
 
 function stopOf({ line, wrong }: BoxSeen): WalkStop {
   const { box, room, tub, needs, newest } = line
-  const stops = wrong.flatMap((one) => (one.code === 'stop' ? [one.says] : []))
-  const pressing = wrong.find((one) => one.code !== 'stop' && presses(one))
+  const stops = stopsIn(wrong)
+  const pressing = wrong.find(presses)
   return {
     box: box.given.box,
     room,

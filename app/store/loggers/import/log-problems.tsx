@@ -1,6 +1,6 @@
 import type { LogProblem } from '../../../../lib/logger/log-problem.ts'
 import { countWords } from '../../../../lib/wording/list.ts'
-import { logProblemWords } from '../../../../lib/wording/log-problems.ts'
+import { logProblemAdvice, logProblemPlace } from '../../../../lib/wording/log-problems.ts'
 import { Scroll } from '../../../_frame/scroll.tsx'
 
 interface Props {
@@ -33,7 +33,7 @@ function Table({ problems, name }: Props) {
       <table>
         <thead>
           <tr>
-            <th scope="col">Line</th>
+            <th scope="col">Where</th>
             <th scope="col">Kind</th>
             <th scope="col">What, and what to do</th>
           </tr>
@@ -41,11 +41,11 @@ function Table({ problems, name }: Props) {
         <tbody>
           {problems.map((problem) => (
             <tr key={`${problem.code} ${problem.line} ${problem.column}`}>
-              <th scope="row">{problem.line ?? 'all'}</th>
+              <th scope="row">{logProblemPlace(problem)}</th>
               <td>
                 {problem.severity === 'error' ? <strong>{kinds.error}</strong> : kinds[problem.severity]}
               </td>
-              <td>{logProblemWords(problem)}</td>
+              <td>{logProblemAdvice(problem)}</td>
             </tr>
           ))}
         </tbody>

@@ -11,9 +11,12 @@ export interface HeadingEntry {
 }
 
 const most = 60
+/** Longer lines say nothing of the logger. */
+const longest = 400
 
 /** Name and value of one line above a table: parted by a colon, an equals sign, or the delimiter. */
 function entryOf({ line, text }: TextLine, delimiter: LogDelimiter): HeadingEntry | null {
+  if (text.length > longest) return null
   const bare = text.replace(/^[\s#*;/"']+/, '').trim()
   if (bare === '') return null
   const colon = /^([^:=]{1,60}?)\s*[:=]\s*(.+)$/.exec(bare)

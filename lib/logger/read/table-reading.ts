@@ -118,18 +118,12 @@ export function openTableReading(
   function survey(): void {
     const head = gathered.bytes.subarray(0, gathered.length)
     const lines = headLines(head, firstLine, decoder)
-    const kind =
-      firstLine === 1
-        ? textKind(
-            lines
-              .slice(0, 5)
-              .map(({ text }) => text)
-              .join('\n'),
-          )
-        : null
-    const found = kind
-      ? { failure: kind, line: 1, found: lines[0]?.text ?? '' }
-      : surveyLines(lines, answers, options.only)
+    const beginning = lines.slice(0, 5).map(({ text }) => text)
+    const kind = firstLine === 1 ? textKind(beginning.join('\n')) : null
+    const refused = kind && { failure: kind, line: 1, found: beginning[0] ?? '' }
+    // Lines of readings may begin with a bracket.
+    const surveyed = kind === null || kind === 'json-file' ? surveyLines(lines, answers, options.only) : null
+    const found = surveyed && isSurvey(surveyed) ? surveyed : (refused ?? surveyed!)
     gathered = { bytes: new Uint8Array(), length: 0 }
     surveys++
     if (!isSurvey(found)) {

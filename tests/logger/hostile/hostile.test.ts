@@ -1,15 +1,11 @@
 import { describe, expect, test } from 'vitest'
+import { logProblemCodes } from '../../../lib/logger/log-problem.ts'
 import { noAnswers } from '../../../lib/logger/read/log-answers.ts'
 import { readLog } from '../../../lib/logger/read/read-log.ts'
 import { logProblemWords } from '../../../lib/wording/log-problems.ts'
-import { clocks } from './clocks.ts'
-import { files } from './files.ts'
-import { stamps } from './stamps.ts'
-import { tables } from './tables.ts'
-import { values } from './values.ts'
+import { everything as all } from './everything.ts'
 import { asksOf, bytesOf, readsOf, tellsOf, type Hostile } from './hostile.ts'
 
-const all: readonly Hostile[] = [...files, ...tables, ...stamps, ...clocks, ...values]
 const answersFor = ({ answers }: Hostile) => ({ ...noAnswers, timeZone: 'UTC', ...answers })
 
 describe('a hostile logger file', () => {
@@ -32,5 +28,10 @@ describe('a hostile logger file', () => {
   test('is of at least sixty kinds, each with its own name', () => {
     expect(new Set(all.map(({ name }) => name)).size).toBe(all.length)
     expect(all.length).toBeGreaterThanOrEqual(60)
+  })
+
+  test('tells, all of them together, everything that can be told', () => {
+    const told = new Set(all.flatMap(({ tells }) => tells.map((tell) => tell.split(' ')[0])))
+    expect(logProblemCodes.filter((code) => !told.has(code))).toEqual([])
   })
 })

@@ -21,7 +21,10 @@ export function renewalWords({ early, late }: Renewal, today: IsoDate): string {
     return early <= today
       ? 'perhaps due already, perhaps not for long'
       : `not likely before ${dayWords(early)}`
-  if (late <= today) return `past its date: it was likely due between ${betweenDaysWords(early, late)}`
+  if (late <= today)
+    return early === late
+      ? `past its date: it was due about ${dayWords(late)}`
+      : `past its date: it was likely due between ${betweenDaysWords(early, late)}`
   if (early <= today) return `perhaps due already, likely before ${dayWords(late)}`
   return early === late
     ? `likely about ${dayWords(early)}`

@@ -50,7 +50,7 @@ const boxSaid = ({ line, findsAtRisk }: BoxReport) => ({
   renewOn: line.outlook?.renewOn ?? null,
   departedSince: line.outlook?.departedSince ?? null,
   newest: line.newest,
-  stops: line.stops.map(({ text, who }) => `${text} ${who}`.trim()),
+  stops: line.stops.map(({ text, who }) => (who === '' ? text : `${text} Call: ${who}.`)),
 })
 
 export const command: Command = {

@@ -7,8 +7,8 @@ import { diary } from './store-diary.ts'
 import { loggers } from './store-loggers.ts'
 import { logs } from './store-logs.ts'
 import { rounds } from './store-rounds.ts'
-import { trueStore } from './store-true.ts'
-import { rooms } from './store.ts'
+import { trueStore, type TrueStore } from './store-true.ts'
+import { rooms, type Box } from './store.ts'
 
 /** The demo as files: what stands in content/demo, made anew from the same seed. */
 const table = (rows: readonly Readonly<Record<string, string | number>>[]) => {
@@ -19,9 +19,12 @@ const table = (rows: readonly Readonly<Record<string, string | number>>[]) => {
 /** The store has seeds of its own, so that nothing in it moves a find. */
 const storeSeeds = { air: 4321, rounds: 4322, logs: 4323 }
 
+/** What the air of the invented store really was: what the tool is told of it are readings of this. */
+export const trueAir = (boxes: readonly Box[]): TrueStore => trueStore(boxes, chance(storeSeeds.air), today)
+
 export async function demoFiles(): Promise<ReadonlyMap<string, string | Uint8Array>> {
   const { records, boxes } = assemblage()
-  const store = trueStore(boxes, chance(storeSeeds.air), today)
+  const store = trueAir(boxes)
   return new Map<string, string | Uint8Array>([
     ['tollgate-wharf.csv', recordsToCsv(records, {})],
     ['tollgate-wharf.xlsx', await recordsToXlsx(records, {})],

@@ -1,10 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { daysBetween } from '../../lib/base/calendar.ts'
 import { given } from '../../lib/base/outcome.ts'
 import { contentHash } from '../../lib/services/content-hash.ts'
 import { exportFormats, type ExportFormat } from '../../lib/services/export-file.ts'
 import type { Project } from '../../lib/services/kept.ts'
 import { engines } from '../database/engines.ts'
 import { assistant } from '../database/samples.ts'
+import { assemblage } from '../demo/assemblage.ts'
+import { trueAir } from '../demo/files.ts'
+import { looseLid } from '../demo/store-true.ts'
 import { bytes, stage, value, type Stage } from './world.ts'
 
 describe.each(engines)('the demo on %s', (engine) => {
@@ -63,6 +67,32 @@ describe.each(engines)('the demo on %s', (engine) => {
     expect(shown.gel).toHaveLength(2)
     expect(shown.excursions.length).toBeGreaterThan(0)
     expect(shown.excursions[0]!.meanings.length).toBeGreaterThan(0)
+  })
+
+  it('has one box that left its forecast, on the day its lid was left loose', async () => {
+    const store = value(await at.services.showStore(project.id))
+    const boxes = store.rooms.flatMap(({ shelves }) => shelves.flatMap(({ boxes: own }) => own))
+    const left = boxes.filter(({ outlook }) => outlook?.departedSince)
+    expect(left.map(({ box }) => box.given.box)).toEqual([looseLid.box])
+    const off = daysBetween(looseLid.since, left[0]!.outlook!.departedSince!)
+    expect(Math.abs(off)).toBeLessThanOrEqual(7)
+    expect(store.logTells.length).toBeGreaterThan(0)
+    expect(store.logTells.every(({ box }) => store.logNext.includes(box))).toBe(true)
+  })
+
+  it('is told of what the boxes hold as it really is, in most of them', async () => {
+    const store = value(await at.services.showStore(project.id))
+    const truth = trueAir(assemblage().boxes)
+    const told = store.rooms
+      .flatMap(({ shelves }) => shelves.flatMap(({ boxes }) => boxes))
+      .flatMap(({ box, outlook }) => (outlook ? [{ box: box.given.box, ...outlook.nowRhPercent }] : []))
+    const within = told.filter(({ box, p10, p90 }) => {
+      const really = truth.box(box, truth.days - 1)
+      return really >= p10 && really <= p90
+    })
+    expect(told.length).toBeGreaterThan(20)
+    // Eight in ten, and what chance leaves of so few.
+    expect(within.length / told.length).toBeGreaterThan(0.65)
   })
 
   it('is there once, however often it is loaded', async () => {

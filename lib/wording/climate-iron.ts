@@ -1,4 +1,4 @@
-import { percentAtMostWords, percentWords } from './humidity-parts.ts'
+import { percentAtMostWords, percentWords, type ToldRow } from './humidity-parts.ts'
 
 /** A published humidity for iron, held against the air at a surface. */
 export interface IronCeiling {
@@ -30,3 +30,17 @@ export function ironHereWords(ceiling: IronCeiling): string {
 
 export const ironRoomWords = ({ roomAtMostPercent }: IronCeiling): string =>
   roomAtMostPercent > 100 ? 'any' : `up to ${percentAtMostWords(roomAtMostPercent)}`
+
+/** The same for a table: `printed` is the published humidity, `says` what it is. */
+export function ironRows(
+  ceilings: readonly IronCeiling[],
+  told: (figure: string) => { readonly printed: string; readonly says: string },
+): readonly ToldRow[] {
+  return ceilings.map((ceiling) => {
+    const { printed, says } = told(ceiling.figure)
+    return {
+      name: `Iron: ${printed}, ${says.charAt(0).toLowerCase()}${says.slice(1)}`,
+      text: `${ironHereWords(ceiling)}; the room may be ${ironRoomWords(ceiling)}`,
+    }
+  })
+}

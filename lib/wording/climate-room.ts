@@ -1,6 +1,13 @@
 import type { BetweenLaws } from '../climate/gel-warmed.ts'
 import type { HumidityAccount } from '../climate/humidity-account.ts'
-import { degreesWords, emptyRows, percentWords, surfacePart, type ToldRow } from './humidity-parts.ts'
+import {
+  degreesWords,
+  emptyRows,
+  mindName,
+  percentWords,
+  surfacePart,
+  type ToldRow,
+} from './humidity-parts.ts'
 
 /** An answer: in a line, then number by number, then what has to be said with it. */
 export interface ToldAnswer {
@@ -58,7 +65,7 @@ export function surfaceAnswer(account: HumidityAccount): ToldAnswer | null {
       surface.gathers === 'none'
         ? `It stays dry: the air at its surface is at ${percentWords(surface.rhPercent)}.`
         : `${surface.gathers === 'dew' ? 'Dew' : 'Frost'} gathers on it.`,
-    rows: part.rows.filter(({ name }) => name !== 'Mind'),
-    lines: part.rows.flatMap(({ name, text }) => (name === 'Mind' ? [text] : [])),
+    rows: part.rows.filter(({ name }) => name !== mindName),
+    lines: part.rows.flatMap(({ name, text }) => (name === mindName ? [text] : [])),
   }
 }

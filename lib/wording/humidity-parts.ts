@@ -12,6 +12,9 @@ export interface ToldPart {
   readonly rows: readonly ToldRow[]
 }
 
+/** What a row is called that says what to beware of. */
+export const mindName = 'Mind'
+
 /** `12.6`, `-6.6`, `1,455`: as many digits as a reading deserves. */
 const shown = (value: number, digits: number) =>
   value.toLocaleString('en-GB', { minimumFractionDigits: digits, maximumFractionDigits: digits })
@@ -118,7 +121,7 @@ export function surfacePart({ asked, surface }: HumidityAccount): ToldPart | nul
             },
           ]),
       {
-        name: 'Mind',
+        name: mindName,
         text: 'Metal with salts on it gets damp long before dew does: hold the air at its surface against the limit of the find.',
       },
     ],

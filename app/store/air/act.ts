@@ -2,6 +2,7 @@
 
 import { refused } from '../../../lib/base/outcome.ts'
 import { outdoorRefusalWords, outdoorVerdictWords } from '../../../lib/wording/air.ts'
+import { figureTakenWords } from '../../../lib/wording/figure-taken.ts'
 import { servicesHere } from '../../_server/services.ts'
 import { keepForm } from '../_forms/keep-form.ts'
 import { formReader } from '../_forms/read-form.ts'
@@ -28,19 +29,21 @@ export async function keepNewCoupon(_before: Said | null, form: FormData): Promi
 export async function askOutdoors(_before: OutdoorSaid | null, form: FormData): Promise<OutdoorSaid> {
   const reader = formReader(form)
   const { air, place } = outdoorRead(reader)
-  const given = reader.given()
-  if (Object.keys(reader.wrong).length > 0) return { wrong: reader.wrong, given, refusals: [], verdicts: [] }
+  const none = { wrong: reader.wrong, given: reader.given(), refusals: [], verdicts: [], figures: [] }
+  if (Object.keys(reader.wrong).length > 0) return none
   const services = await servicesHere()
+  const { knowledge } = services
   const judged = services.judgeOutdoorAir(air, place)
-  return judged.ok
-    ? {
-        wrong: {},
-        given,
-        refusals: [],
-        verdicts: judged.value.map((verdict) => ({
-          ...outdoorVerdictWords(verdict, services.knowledge),
-          figures: verdict.figures,
-        })),
-      }
-    : { wrong: {}, given, refusals: judged.problems.map(outdoorRefusalWords), verdicts: [] }
+  if (!judged.ok) return { ...none, refusals: judged.problems.map(outdoorRefusalWords) }
+  const ids = [...new Set(judged.value.flatMap(({ figures }) => figures))]
+  return {
+    ...none,
+    verdicts: judged.value.map((verdict) => outdoorVerdictWords(verdict, knowledge)),
+    figures: ids.flatMap((id) => {
+      const figure = knowledge.figures[id]
+      return figure === undefined
+        ? []
+        : [{ id, says: figure.says, known: figure.known, printed: figureTakenWords(figure, knowledge) }]
+    }),
+  }
 }

@@ -1,6 +1,7 @@
 'use client'
 
 import { useActionState, useEffect, useRef } from 'react'
+import { FigureLinks } from '../../_marks/figure-links.tsx'
 import { AskField, type Question } from '../_forms/ask-field.tsx'
 import { askOutdoors } from './act.ts'
 import style from './air.module.css'
@@ -90,6 +91,9 @@ export function OutdoorsForm() {
             ))}
           </article>
         ))}
+        {said !== null && said.figures.length > 0 && (
+          <FigureLinks says="What it rests on, and how that is known" figures={said.figures} />
+        )}
       </div>
     </>
   )

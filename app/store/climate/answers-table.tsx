@@ -1,6 +1,7 @@
 import { useState } from 'react'
-import { PrintButton } from '../../_papers/print-button.tsx'
+import { mindName, type ToldRow } from '../../../lib/wording/humidity-parts.ts'
 import { Scroll } from '../../_frame/scroll.tsx'
+import { PrintButton } from '../../_papers/print-button.tsx'
 import type { Answered } from './answers.ts'
 import style from './climate.module.css'
 
@@ -9,14 +10,27 @@ export interface TabledAnswer {
   /** The question as it stands, numbers filled in. */
   readonly asked: string
   readonly answer: Answered
+  /** What stands beside the answer on the screen. */
+  readonly more?: readonly ToldRow[]
+}
+
+interface Tabled {
+  readonly title: string
+  readonly asked: string
+  readonly headline: string
+  readonly rows: readonly ToldRow[]
+}
+
+/** Questions without an answer are left out. */
+function tabled({ title, asked, answer, more = [] }: TabledAnswer): readonly Tabled[] {
+  if (answer === null || answer.refused !== undefined) return []
+  const mind = answer.lines.map((text) => ({ name: mindName, text }))
+  return [{ title, asked, headline: answer.headline, rows: [...answer.rows, ...more, ...mind] }]
 }
 
 /** Every answer as it stands, to read in one go; folded on the screen, and what is printed of the page. */
 export function AnswersTable({ answers }: { readonly answers: readonly TabledAnswer[] }) {
   const [open, setOpen] = useState(false)
-  const told = answers.flatMap(({ title, asked, answer }) =>
-    answer === null || answer.refused !== undefined ? [] : [{ title, asked, answer }],
-  )
   return (
     <section className="section" aria-labelledby="table">
       <h2 id="table">All of it as a table</h2>
@@ -41,7 +55,7 @@ export function AnswersTable({ answers }: { readonly answers: readonly TabledAns
                 <th scope="col">Answer</th>
               </tr>
             </thead>
-            {told.map(({ title, asked, answer }) => (
+            {answers.flatMap(tabled).map(({ title, asked, headline, rows }) => (
               <tbody key={title}>
                 <tr>
                   <th colSpan={2} scope="rowgroup">
@@ -51,11 +65,11 @@ export function AnswersTable({ answers }: { readonly answers: readonly TabledAns
                 <tr>
                   <th scope="row">In short</th>
                   <td>
-                    <strong>{answer.headline}</strong>
+                    <strong>{headline}</strong>
                   </td>
                 </tr>
-                {answer.rows.map(({ name, text }) => (
-                  <tr key={name}>
+                {rows.map(({ name, text }) => (
+                  <tr key={`${name} ${text}`}>
                     <th scope="row">{name}</th>
                     <td>{text}</td>
                   </tr>

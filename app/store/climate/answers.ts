@@ -9,7 +9,7 @@ import {
   type ToldAnswer,
 } from '../../../lib/wording/climate-room.ts'
 import { outOfValidityWords } from '../../../lib/wording/humidity.ts'
-import { readingPart } from '../../../lib/wording/humidity-parts.ts'
+import { conventionWords, readingPart } from '../../../lib/wording/humidity-parts.ts'
 import { figureOf, ironIds, type PageFigures } from './figures.ts'
 import type { ReadTyped } from './read-typed.ts'
 
@@ -75,7 +75,7 @@ export function answersOf(read: ReadTyped, figures: PageFigures): Answers {
     room: told(accountOf(read), (account) => ({
       headline: roomHeadline(account),
       rows: readingPart(account).rows,
-      lines: [],
+      lines: [conventionWords[account.asked.convention]],
       account,
     })),
     change:

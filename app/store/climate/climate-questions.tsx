@@ -1,13 +1,14 @@
 'use client'
 
 import { useState, type ReactNode } from 'react'
+import { ironRows } from '../../../lib/wording/climate-iron.ts'
 import { askedSentences } from '../../../lib/wording/climate-sentences.ts'
 import { saltsOf, warmOf } from './answers-apart.ts'
 import { AnswersTable } from './answers-table.tsx'
 import { answersOf } from './answers.ts'
 import type { Asking } from './blank.tsx'
 import { startTyped } from './fields.ts'
-import type { PageFigures } from './figures.ts'
+import { figureOf, type PageFigures } from './figures.ts'
 import { QuestionChange } from './question-change.tsx'
 import { QuestionRoom } from './question-room.tsx'
 import { QuestionSalts } from './question-salts.tsx'
@@ -48,7 +49,15 @@ export function ClimateQuestions({ figures, saltCautions }: Props) {
         answers={[
           { title: 'room', asked: asked.room, answer: room },
           { title: 'change', asked: asked.change, answer: change },
-          { title: 'surface', asked: asked.surface, answer: surface },
+          {
+            title: 'surface',
+            asked: asked.surface,
+            answer: surface,
+            more:
+              surface !== null && surface.refused === undefined
+                ? ironRows(surface.iron, (id) => figureOf(figures, id))
+                : [],
+          },
           { title: 'warm', asked: asked.warm, answer: warm },
           { title: 'salts', asked: asked.salts, answer: salts },
         ]}

@@ -1,14 +1,9 @@
-import type { Known } from '../../../lib/knowledge/knowledge.ts'
+import type { FigureShown } from '../../_marks/figure-links.tsx'
 import type { WarmMetal } from './fields.ts'
 
-/** A figure of the knowledge as this page needs it: small enough to travel with the page. */
-export interface PageFigure {
-  readonly id: string
-  readonly says: string
+/** A figure as this page needs it: to show, and to reckon with. */
+export interface PageFigure extends FigureShown {
   readonly value: number
-  /** With its unit, as its work prints it. */
-  readonly printed: string
-  readonly known: Known
 }
 
 /** Published humidities for iron that may hold chloride, from the driest up. */
@@ -51,3 +46,6 @@ export function figureOf(figures: PageFigures, id: string): PageFigure {
   if (figure === undefined) throw new Error(`The knowledge has no figure ${id}.`)
   return figure
 }
+
+export const figuresOf = (figures: PageFigures, ids: readonly string[]): readonly PageFigure[] =>
+  ids.map((id) => figureOf(figures, id))

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
-import { figureWords } from '../../../lib/wording/figure.ts'
+import { figureTakenWords } from '../../../lib/wording/figure-taken.ts'
 import { knowledgeHere } from '../../_server/services.ts'
 import { Cautions } from '../_forms/cautions.tsx'
 import { ClimateQuestions } from './climate-questions.tsx'
@@ -15,7 +15,7 @@ export default async function ClimatePage() {
     <>
       <header className="head">
         <h1>Questions about humidity</h1>
-        <p className="lead">Write over the numbers; the answers follow.</p>
+        <p className="lead no-print">Write over the numbers; the answers follow.</p>
         <p className="soft no-print">
           Nothing here is kept, and no network is needed once the page stands. For a box with its gel and its
           leak see <Link href="/store">the store</Link>.
@@ -35,14 +35,7 @@ function figuresFor(knowledge: Knowledge): PageFigures {
       const figure = knowledge.figures[id]
       if (figure === undefined) return []
       const { says, value, known } = figure
-      return [[id, { id, says, value, known, printed: printedWords(figure, knowledge) }] as const]
+      return [[id, { id, says, value, known, printed: figureTakenWords(figure, knowledge) }] as const]
     }),
   )
-}
-
-/** Where the work prints no number the one that is taken stands for it. */
-function printedWords(figure: Knowledge['figures'][string], knowledge: Knowledge): string {
-  return /\d|night/.test(figure.asPrinted)
-    ? figureWords(figure, knowledge)
-    : `${figureWords({ ...figure, asPrinted: String(figure.value) }, knowledge)}, ours`
 }

@@ -1,4 +1,3 @@
-import { conventionWords } from '../../../lib/wording/humidity-parts.ts'
 import type { Convention } from '../../../lib/climate/saturation.ts'
 import { Blank, type Asking } from './blank.tsx'
 import type { Answered } from './answers.ts'
@@ -57,8 +56,6 @@ export function QuestionRoom({ asking, answer }: Props) {
           </details>
         </>
       }
-    >
-      <p className="soft small measure">{conventionWords[convention]}</p>
-    </Question>
+    />
   )
 }

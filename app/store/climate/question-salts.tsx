@@ -1,10 +1,10 @@
 import { salts } from '../../../lib/climate/fixed-points.ts'
 import { saltLabel } from '../../../lib/wording/climate-salts.ts'
+import { FigureLinks } from '../../_marks/figure-links.tsx'
 import { Blank, Pick, type Asking } from './blank.tsx'
 import type { Answered } from './answers.ts'
 import type { NumberName } from './fields.ts'
-import { FigureLinks } from './figure-links.tsx'
-import { sensorIds, type PageFigures } from './figures.ts'
+import { figuresOf, sensorIds, type PageFigures } from './figures.ts'
 import { Question } from './question.tsx'
 import style from './climate.module.css'
 
@@ -52,7 +52,7 @@ export function QuestionSalts({ asking, answer, figures }: Props) {
         </p>
       }
     >
-      <FigureLinks says="What is known of sensors" ids={sensorIds} figures={figures} />
+      <FigureLinks says="What is known of sensors" figures={figuresOf(figures, sensorIds)} />
     </Question>
   )
 }

@@ -1,8 +1,8 @@
+import { FigureLinks } from '../../_marks/figure-links.tsx'
 import { Blank, Pick, type Asking } from './blank.tsx'
 import type { Answered } from './answers.ts'
 import { metals, type NumberName, type WarmMetal } from './fields.ts'
-import { FigureLinks } from './figure-links.tsx'
-import { airIds, metalIds, packIds, waitIds, type PageFigures } from './figures.ts'
+import { airIds, figuresOf, metalIds, packIds, waitIds, type PageFigures } from './figures.ts'
 import { Question } from './question.tsx'
 import style from './climate.module.css'
 
@@ -82,11 +82,10 @@ export function QuestionWarm({ asking, answer, figures }: Props) {
         </>
       }
     >
-      <FigureLinks says="How long others wait" ids={waitIds} figures={figures} />
+      <FigureLinks says="How long others wait" figures={figuresOf(figures, waitIds)} />
       <FigureLinks
         says="What it is reckoned with"
-        ids={[...metalIds[metal], ...airIds, ...(packed ? packIds : [])]}
-        figures={figures}
+        figures={figuresOf(figures, [...metalIds[metal], ...airIds, ...(packed ? packIds : [])])}
       />
     </Question>
   )

@@ -105,6 +105,13 @@ describe('questions about humidity', () => {
     expect(button.getAttribute('aria-expanded')).toBe('true')
     const heads = [...region.querySelectorAll('th[scope="rowgroup"]')].map(({ textContent }) => textContent)
     expect(heads).toHaveLength(5)
+    const iron = [...region.querySelectorAll('tr')].filter(({ textContent }) =>
+      textContent.startsWith('Iron: '),
+    )
+    expect(iron.map(({ textContent }) => textContent).join(' ')).toMatch(
+      /over, by 122 points; the room may be up to 4.4 %/,
+    )
+    expect(iron).toHaveLength(5)
     type(/^Relative humidity of the room/, 'x')
     // Four of the five stand on the room.
     expect(region.querySelectorAll('th[scope="rowgroup"]')).toHaveLength(1)

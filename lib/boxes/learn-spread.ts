@@ -68,3 +68,9 @@ export function rangeOfWeighted(values: readonly (readonly [value: number, weigh
   }
   return { low: at(0.1), nominal: at(0.5), high: at(0.9) }
 }
+
+/** Logarithm of the sum of numbers that are given by theirs. */
+export function logSum(logs: readonly number[]): number {
+  const best = Math.max(...logs)
+  return best === -Infinity ? best : best + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - best), 0))
+}

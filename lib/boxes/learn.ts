@@ -4,7 +4,7 @@ import type { LeakPrior } from './leak-prior.ts'
 import { whyLittle, type SaysLittle } from './learn-little.ts'
 import { misfitOf, type Misfit } from './learn-misfit.ts'
 import { gather } from './learn-sightings.ts'
-import { logSpreadOf, momentsOf, rangeOfWeighted } from './learn-spread.ts'
+import { momentsOf, rangeOfWeighted } from './learn-spread.ts'
 import { unknowns } from './learn-state.ts'
 import { airChangesOf, mixtureOf, waysOf, type Way } from './learn-ways.ts'
 
@@ -47,9 +47,10 @@ export function learnLeak(
   const gathered = gather(since, allowance)
   const { ways, asOf, strayed } = waysOf(box, surroundings, gathered, prior)
   const airChanges = airChangesOf(ways)
-  const before = momentsOf(logSpreadOf(prior.airChangesPerDay))
-  const learnt = Math.max(0, 1 - logDeviation(airChanges) / before.deviation)
-  const range = rangeOfWeighted(airChanges)
+  const before = momentsOf(ways[0]!.paces.airChanges)
+  const learnt = since.length === 0 ? 0 : Math.max(0, 1 - logDeviation(airChanges) / before.deviation)
+  // Nothing seen leaves the prior as it was, to the last digit.
+  const range = since.length === 0 ? prior.airChangesPerDay : rangeOfWeighted(airChanges)
   const inside = quantilesOf(mixtureOf(ways, unknowns.inside))
   const littleBecause = learnt >= tellingShare ? null : whyLittle({ box, surroundings, since, inside })
   return {

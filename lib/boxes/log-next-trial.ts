@@ -16,7 +16,7 @@ import type { LogAsked, LogCandidate } from './log-next.ts'
 const trialDays = 91
 const everyDays = 7
 /** So many truths, each as likely as the next, stand for all a box may be. */
-const truths = 5
+const truths = 3
 
 /**
  * What would be known of a box after three months of a logger, taken over what the logger might read: a measure of each

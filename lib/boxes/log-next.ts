@@ -50,7 +50,7 @@ const holdsForOthers = 0.25
 /** Two years ahead are enough to see which date is wide. */
 const aheadDays = 730
 /** Only so many times what is asked for is tried out, the most promising by what is known now. */
-const triedOut = 4
+const triedOut = 3
 const wideDays = 90
 const oftenOver = 0.1
 

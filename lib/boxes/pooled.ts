@@ -2,7 +2,7 @@ import type { ClosedBox, Range, Surroundings } from './box.ts'
 import { quantilesOf } from './forecast-mixture.ts'
 import type { LeakPrior } from './leak-prior.ts'
 import type { LeakEstimate } from './learn.ts'
-import { logDensity, logSpreadOf, momentsOf, type Spread } from './learn-spread.ts'
+import { logDensity, logSpreadOf, logSum, momentsOf, type Spread } from './learn-spread.ts'
 import { likelihoodOf, shared, type Likeness } from './pooled-likelihood.ts'
 
 /** A box with what its own sightings say of it, learnt from the trade's range and from nothing that was pooled before. */
@@ -107,9 +107,4 @@ function leakOf(
     deviations: Float64Array.from(likenesses, ({ spread }) => spread),
   })
   return { low: Math.exp(p10), nominal: Math.exp(p50), high: Math.exp(p90) }
-}
-
-function logSum(logs: readonly number[]): number {
-  const best = Math.max(...logs)
-  return best + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - best), 0))
 }

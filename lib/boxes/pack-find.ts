@@ -26,6 +26,8 @@ export interface PackFind {
   /** What it may shed must reach nothing beside it. */
   readonly alone: boolean
   readonly askBeforeMoving: boolean
+  /** It is not dry yet, or nobody is sure: it dries in the open before it is closed in. */
+  readonly dryFirst: boolean
   readonly measured: Measured
   /** How pressing its plan is; 0 is now. */
   readonly rank: number

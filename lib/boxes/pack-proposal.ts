@@ -30,6 +30,8 @@ export type Nowhere =
 export type Heed =
   /** Its plan says: ask before it is moved. */
   | 'ask-first'
+  /** It is wet or damp, or comes out of a tub: it dries in the open before it is closed in. */
+  | 'dry-first'
   /** Its size was not measured and was supposed. */
   | 'size-supposed'
   /** Nobody has written the inner sides of the box: try whether it goes in. */

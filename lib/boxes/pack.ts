@@ -48,6 +48,7 @@ function barredFor(find: PackFind): Nowhere | null {
 /** A packing of the task in the words of the store: boxes with their finds, moves, and why some find no box. */
 export function proposalOf(task: PackTask, packing: Packing): PackProposal {
   const { residents, problem, store } = task
+  const place = walkAlong(store.boxes)
   const named = boxesOf(problem, packing)
   const boxes = named.map(({ bin, box, number }) => proposedBox(problem, bin, box, number))
   const usable = problem.kinds.flat()
@@ -64,7 +65,7 @@ export function proposalOf(task: PackTask, packing: Packing): PackProposal {
         why: whyNowhere(problem.finds[item]!, problem.bagged[item]!, usable, store.figures),
       })),
     ],
-    stays: residents.stays,
+    stays: residents.stays.toSorted((a, b) => place(a.box) - place(b.box)),
     used: boxes.length + untouched,
     atLeast: fewestBins(problem.bins, placed) + untouched,
     gelKg: boxes.reduce((sum, { gelKg }) => sum + gelKg, 0),
@@ -139,34 +140,47 @@ function lowest(finds: readonly PackFind[], of: (find: PackFind) => number): Pac
   return finds.toSorted((a, b) => of(a) - of(b) || (sortKey(a.name) < sortKey(b.name) ? -1 : 1))[0]
 }
 
+/** Where one comes to a box by its name, walking along the shelves; to what stands in no list, and to no box, last. */
+function walkAlong(boxes: readonly PackBox[]): (name: string | null) => number {
+  const walk = new Map(boxes.toSorted(byShelf).map((box, at) => [box.name, at]))
+  return (name) => (name === null ? boxes.length + 1 : (walk.get(name) ?? boxes.length))
+}
+
 /** Who goes where, in the order one walks along the boxes things come out of; what has no box comes last. */
 function movesOf(
   problem: PackProblem,
   named: readonly NamedBin[],
   boxes: readonly PackBox[],
 ): readonly ProposedMove[] {
-  const walk = new Map(boxes.toSorted(byShelf).map((box, at) => [box.name, at]))
+  const tubs = new Set(boxes.flatMap(({ name, kind }) => (kind === 'tub' && name !== null ? [name] : [])))
+  const place = walkAlong(boxes)
   const moves = named.flatMap(({ bin, box }, to) =>
     bin.items.flatMap((item) => {
       const find = problem.finds[item]
       if (find === undefined || (box.name !== null && find.box === box.name)) return []
-      return [{ find, move: { findId: find.id, from: find.box, to, heed: heedOf(problem, item, box) } }]
+      return [{ find, move: { findId: find.id, from: find.box, to, heed: heedOf(problem, item, box, tubs) } }]
     }),
   )
-  const order = ({ from }: ProposedMove) => (from === null ? Infinity : (walk.get(from) ?? 1e9))
   return moves
     .toSorted(
       (a, b) =>
-        Math.sign(order(a.move) - order(b.move)) ||
+        place(a.move.from) - place(b.move.from) ||
         a.move.to - b.move.to ||
         (sortKey(a.find.name) < sortKey(b.find.name) ? -1 : 1),
     )
     .map(({ move }) => move)
 }
 
-function heedOf(problem: PackProblem, item: number, box: PackBox): readonly Heed[] {
+function heedOf(
+  problem: PackProblem,
+  item: number,
+  box: PackBox,
+  tubs: ReadonlySet<string | null>,
+): readonly Heed[] {
   const find = problem.finds[item]!
+  const damp = box.kind !== 'tub' && (find.dryFirst || tubs.has(find.box))
   return [
+    ...(damp ? (['dry-first'] as const) : []),
     ...(find.askBeforeMoving ? (['ask-first'] as const) : []),
     ...(problem.bagged[item]!.supposed ? (['size-supposed'] as const) : []),
     ...(box.insideMm === null ? (['try-size'] as const) : []),

@@ -21,6 +21,7 @@ export function packFind(
   const plan = assessFacts(record.find_number, facts, knowledge, { asOf, questions: false })
   const families = reason(facts, knowledge).conclusions.get('family')?.components ?? []
   const says = codesOf(plan.packing)
+  const steps = codesOf([...plan.steps, ...plan.handling])
   const { storage } = plan
   return {
     id: findId,
@@ -38,6 +39,7 @@ export function packFind(
     stopped: stopped(plan),
     alone: says.has('closed-bag'),
     askBeforeMoving: says.has('ask-before-moving') || storage.decidedBy === 'conservator',
+    dryFirst: steps.has('air-dry-openly') || steps.has('do-not-seal-wet'),
     measured: {
       quantity: number(record.quantity) ?? 1,
       massG: number(record.mass_g),

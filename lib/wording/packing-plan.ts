@@ -57,6 +57,7 @@ export const nowhereHeadings: Readonly<Record<Nowhere['code'], string>> = {
 /** What to see to as a find is put into its box; the shortest list that says it. */
 export function heedLines(heed: readonly Heed[]): readonly string[] {
   const lines: string[] = []
+  if (heed.includes('dry-first')) lines.push('dry it in the open first: nothing goes into a box wet')
   if (heed.includes('ask-first')) lines.push('ask the conservator before it is moved')
   if (heed.includes('size-supposed') || heed.includes('try-size')) lines.push('try whether it fits')
   if (heed.includes('room-temperature')) lines.push('see whether the room is cool or mild enough for it')

@@ -50,6 +50,7 @@ export function aFind(name: string, also: Partial<PackFind> = {}): PackFind {
     stopped: false,
     alone: false,
     askBeforeMoving: false,
+    dryFirst: false,
     measured: { quantity: 1, massG: 20, lengthMm: 50, widthMm: 10, thicknessMm: 10 },
     rank: 3,
     ...also,

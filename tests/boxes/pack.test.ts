@@ -86,6 +86,29 @@ describe('who shares a box', () => {
   })
 })
 
+describe('what to see to on the way', () => {
+  const heedOf = (find: PackFind, box: PackBox, ...more: readonly PackBox[]) =>
+    proposed([find], [box, ...more]).proposal.moves[0]!.heed
+
+  it('what is damp, or comes out of a tub, dries in the open before it is closed in', () => {
+    expect(heedOf(aFind('a', { dryFirst: true }), aBox('B1'))).toEqual(['dry-first'])
+    expect(heedOf(aFind('a', { box: 'T1' }), aBox('B1'), aBox('T1', tub))).toEqual(['dry-first'])
+    expect(heedOf(aFind('a', wet), aBox('T1', tub))).toEqual([])
+    expect(heedOf(aFind('a'), aBox('B1'))).toEqual([])
+  })
+
+  it('what a conservator has a say in, what was not measured, and a room that is right only at times', () => {
+    expect(heedOf(aFind('a', { askBeforeMoving: true }), aBox('B1'))).toEqual(['ask-first'])
+    expect(heedOf(aFind('a', { measured: { ...aFind('a').measured, massG: null } }), aBox('B1'))).toEqual([
+      'size-supposed',
+    ])
+    expect(heedOf(aFind('a', { temperatureC: { min: null, max: 18 } }), aBox('B1'))).toEqual([
+      'room-temperature',
+    ])
+    expect(heedOf(aFind('a'), aBox('B1', { roomTemperatureC: null }))).toEqual(['room-temperature'])
+  })
+})
+
 describe('sizes and weights', () => {
   const big = (name: string, lengthMm: number, also: Partial<PackFind> = {}) =>
     aFind(name, { measured: { quantity: 1, massG: 100, lengthMm, widthMm: 30, thicknessMm: 20 }, ...also })

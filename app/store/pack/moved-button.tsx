@@ -17,8 +17,9 @@ export function MovedButton({ findId, find, box }: Props) {
       <input type="hidden" name="find" value={findId} />
       <input type="hidden" name="box" value={box} />
       {said?.ok !== true && (
-        <button className="button" disabled={busy} aria-label={`${find} is in ${box} now`}>
+        <button className="button" disabled={busy}>
           {busy ? 'Keeping …' : 'It is there now'}
+          <span className="visually-hidden">{`: ${find} in ${box}`}</span>
         </button>
       )}
       <p role="status" className={said?.ok === false ? 'wrong' : undefined}>

@@ -31,7 +31,7 @@ export function PackForm({ asked, makes }: Props) {
       </fieldset>
       {makes.length > 0 && (
         <details open={asked.more.length > 0}>
-          <summary className="tall">Boxes you could get</summary>
+          <summary className={style.fold}>Boxes you could get</summary>
           <div className={style.makes}>
             {makes.map(({ like, model, kind, room, volumeL, boxes }) => {
               const id = `more-${like}`

@@ -47,7 +47,7 @@ function BoxLine({ box, packing }: { readonly box: ProposedBox; readonly packing
       <span>
         <p>{capital(saysOf(box, packing))}</p>
         <details>
-          <summary className="tall">{countWords(findIds.length, 'find')}</summary>
+          <summary className={style.fold}>{countWords(findIds.length, 'find')}</summary>
           <p>
             {findIds.map((findId, at) => (
               <span key={findId}>

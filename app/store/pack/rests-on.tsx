@@ -2,6 +2,7 @@ import Link from 'next/link'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
 import { figureWords } from '../../../lib/wording/figure.ts'
 import { KnownMark } from '../../_marks/known-mark.tsx'
+import style from './pack.module.css'
 
 const figures = [
   'pack-padding',
@@ -19,7 +20,7 @@ const figures = [
 export function RestsOn({ knowledge }: { readonly knowledge: Knowledge }) {
   return (
     <details className="no-print">
-      <summary className="tall">What this is planned with</summary>
+      <summary className={style.fold}>What this is planned with</summary>
       <ul>
         {figures.map((id) => {
           const figure = knowledge.figures[id]

@@ -116,7 +116,9 @@ export async function reckonedBoxes(
 }
 
 function reckonOne(of: ToLearn, own: Remembered, prior: LeakPrior, today: Day): BoxReckoned {
-  const priorKey = hashOf([prior.from, prior.airChangesPerDay])
+  const { low, nominal, high } = prior.airChangesPerDay
+  // A strip read elsewhere moves what its like are thought of by a hair: that is no reason to learn a box anew.
+  const priorKey = [prior.from, ...[low, nominal, high].map((value) => value.toPrecision(2))].join(' ')
   if (own.learnt === null || own.priorKey !== priorKey) {
     own.learnt = learnBox(of, prior, today)
     own.priorKey = priorKey
@@ -127,7 +129,7 @@ function reckonOne(of: ToLearn, own: Remembered, prior: LeakPrior, today: Day): 
   return own.outlook.reckoned
 }
 
-/** Where a logger would tell most: long to reckon, and the same until a box was seen or something was moved. */
+/** Where a logger would tell most: long to reckon, and hardly another while the same is asked. */
 export function rememberedLogNext(
   { store }: World,
   projectId: string,
@@ -135,7 +137,7 @@ export function rememberedLogNext(
   reckon: () => readonly LogNext[],
 ): readonly LogNext[] {
   const memory = memoryOf(store, projectId)
-  const key = hashOf([memory.pooledKey, asked])
+  const key = hashOf(asked)
   if (memory.logNextKey !== key) {
     memory.logNext = reckon()
     memory.logNextKey = key

@@ -96,7 +96,15 @@ export function whereToLog(
     const { closed: box, surroundings, estimate } = own
     return [{ box, surroundings, estimate, findsAtRisk: line.finds, logged: line.loggers.length > 0 }]
   })
-  const asked = candidates.map(({ box, findsAtRisk, logged }) => [box.name, findsAtRisk, logged])
+  // One more strip in a box that has been read does not move a logger; a first one may.
+  const asked = candidates.map(({ box, findsAtRisk, logged, estimate: { sightings } }) => [
+    box.name,
+    box.startedOn,
+    findsAtRisk,
+    logged,
+    sightings.logger > 0,
+    sightings.rounds > 0,
+  ])
   const today = dayNumber(on)
   return rememberedLogNext(world, project.id, [today, asked], () =>
     logNext(candidates, {

@@ -27,9 +27,9 @@ import { keepStoreSetting, showStoreSetting } from './services/keep-store-settin
 import { bandsNeeded, listFinds } from './services/list-finds.ts'
 import { listLoggers } from './services/list-loggers.ts'
 import { listPlaces } from './services/list-places.ts'
-import { listRenewals, renewalCalendar } from './services/renewals.ts'
 import { listSalvage } from './services/list-salvage.ts'
 import { loadDemo } from './services/load-demo.ts'
+import { logOriginal } from './services/log-original.ts'
 import { logSpread } from './services/log-spread.ts'
 import { logView } from './services/log-view.ts'
 import { moveFind } from './services/move-find.ts'
@@ -40,6 +40,7 @@ import { findProject, latestChanges, listPeople, listProjects, startProject } fr
 import { readLogFile } from './services/read-log-file.ts'
 import { listImports, rejectedRows } from './services/rejected-rows.ts'
 import { renewGel } from './services/renew-gel.ts'
+import { listRenewals, renewalCalendar } from './services/renewals.ts'
 import { reportBoxes } from './services/report-boxes.ts'
 import { showAir } from './services/show-air.ts'
 import { showBox } from './services/show-box.ts'
@@ -49,8 +50,8 @@ import { showStore } from './services/show-store.ts'
 import { showKeep } from './services/show-what-if-keep.ts'
 import { showWhatIf } from './services/show-what-if.ts'
 import { startPage } from './services/start-page.ts'
-import { reportYear } from './services/store-report.ts'
 import { reportYearFile } from './services/store-report-file.ts'
+import { reportYear } from './services/store-report.ts'
 import { changeWater, noteLid } from './services/tend-box.ts'
 
 type Environment = Readonly<Record<string, string | undefined>>
@@ -118,6 +119,7 @@ const services = {
   loadDemo,
   listLoggers,
   logSpread,
+  logOriginal,
   logView,
   moveFind,
   noteLid,

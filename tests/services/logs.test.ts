@@ -1,7 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { given } from '../../lib/base/outcome.ts'
 import { noAnswers } from '../../lib/logger/read/log-answers.ts'
-import { unpackOriginal } from '../../lib/services/pack-original.ts'
 import { engines } from '../database/engines.ts'
 import { day, record } from '../database/samples.ts'
 import { logBytes, logText } from './log-files.ts'
@@ -73,10 +72,9 @@ describe.each(engines)('logger files on %s', (engine) => {
       readingsAdded: 0,
       fileId: first.fileId,
     })
-    const packed = value(
-      await at.opened.store.read(async (reads) => given(await reads.logFiles.packed(first.fileId))),
-    )
-    expect(Buffer.from(await unpackOriginal(packed)).equals(Buffer.from(sixWeeks))).toBe(true)
+    const original = value(await at.services.logOriginal({ fileId: first.fileId }))
+    expect(original).toMatchObject({ sound: true, file: { name: 'log.csv' } })
+    expect(Buffer.from(original.bytes).equals(Buffer.from(sixWeeks))).toBe(true)
     const [extent] = await readings(await loggerId(projectId, 'L1'))
     expect(extent).toMatchObject({ firstDay: '2026-01-01', lastDay: '2026-03-01', days: 60 })
   })

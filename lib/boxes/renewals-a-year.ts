@@ -14,12 +14,12 @@ export interface Situation {
 /** What of a situation is not known for certain, in one case. */
 export type Case = readonly [leak: number, reservoir: number, mean: number, start: number]
 
-/** Renewals are followed one after another, so many or for so long; where they are many, starts over the year are tried. */
-const renewalsFollowed = 12
-const yearsFollowed = 6
-const startsTried = 24
-/** Below so many days between renewals the season hardly moves from one to the next. */
+/** Below so many days between renewals the season hardly moves from one to the next: starts over the year are tried. */
 const oftenDays = 30
+const startsTried = 24
+/** Else renewals are followed one after another, over whole years so that no season counts for more than another. */
+const renewalsFollowed = 6
+const mostYears = 6
 
 /** How often a year the gel is renewed, if it is each time the box comes to its limit. */
 function renewalsPerYear(
@@ -41,10 +41,16 @@ function renewalsPerYear(
     )
     return starts.reduce((sum, day) => sum + yearDays / (lasts(day) ?? Infinity), 0) / startsTried
   }
-  let [days, renewals] = [first, 1]
-  for (; renewals < renewalsFollowed && days < yearsFollowed * yearDays; renewals += 1)
-    days += lasts(box.startedOn + days) ?? Infinity
-  return (renewals * yearDays) / days
+  const years = Math.min(mostYears, Math.max(1, Math.ceil((renewalsFollowed * first) / yearDays)))
+  const end = years * yearDays
+  let [days, renewals, span] = [0, 0, first]
+  while (days + span < end) {
+    days += span
+    renewals += 1
+    span = lasts(box.startedOn + days) ?? Infinity
+  }
+  // Of the last filling as much as falls into these years.
+  return (renewals + (end - days) / span) / years
 }
 
 const quantitiesOf = ({ box, surroundings, airChangesPerDay }: Situation): readonly Uncertain[] => [

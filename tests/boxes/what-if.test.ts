@@ -149,6 +149,15 @@ describe('over the seasons', () => {
     expect(often! / seldom!).toBeCloseTo(1, 1)
   })
 
+  test('gel that lasts twice as long saves hardly a gram, whatever the season it is put in', () => {
+    for (const gelKg of [0.03, 0.06, 0.12, 0.5]) {
+      for (const startedOn of [20_000, 20_091, 20_182]) {
+        const [one, two] = [rate(gelKg, startedOn) * gelKg, rate(2 * gelKg, startedOn) * 2 * gelKg]
+        expect(Math.abs(two / one - 1)).toBeLessThan(0.03)
+      }
+    }
+  })
+
   test('in the long run the mean of the room decides, not its swing', () => {
     const still = whatIf({ ...sure, gelKg: 0.3 }, { ...seasonal, swingRhPercent: 0 }, exactly(1), [])!
     expect(rate(0.3, 20_000) / still.before.renewalsPerYear.nominal).toBeCloseTo(1, 1)

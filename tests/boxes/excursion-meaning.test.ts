@@ -4,11 +4,10 @@ import {
   type ExcursionMeaning,
   type MeaningOptions,
 } from '../../lib/boxes/excursion-meaning.ts'
-import { boundsOf, findMeaning } from '../../lib/boxes/find-meaning.ts'
 import type { Plan } from '../../lib/engine/plan.ts'
 import type { Excursion } from '../../lib/logger/excursions.ts'
 import { chanceOver, chanceUnder } from '../../lib/logger/sensor-error.ts'
-import { day, error, every, hour, start } from '../logger/at-hand.ts'
+import { error, hour, start } from '../logger/at-hand.ts'
 import { planOf } from '../record-at-hand.ts'
 
 const nail = planOf(
@@ -196,45 +195,5 @@ describe('what lets nobody rest', () => {
     expect(grenade.cautions.some(({ level }) => level === 'stop')).toBe(true)
     expect(above(grenade, 60).stopped).toBe(true)
     expect(above(nail, 60).stopped).toBe(false)
-  })
-})
-
-describe('the readings of a box for each find', () => {
-  const damp = every(hour, [
-    ...Array<number>(24).fill(10),
-    ...Array<number>(48).fill(22),
-    ...Array<number>(24).fill(11),
-  ])
-
-  it('are held against what each find bears', () => {
-    expect(boundsOf(nail)).toEqual({ aboveRhPercent: 12, belowRhPercent: null })
-    expect(boundsOf(shoe)).toEqual({ aboveRhPercent: 55, belowRhPercent: 45 })
-    expect(boundsOf(knife)).toEqual({ aboveRhPercent: 40, belowRhPercent: 30 })
-    expect(boundsOf(post)).toEqual({ aboveRhPercent: null, belowRhPercent: null })
-  })
-
-  it('give the gravest answer and every excursion with its own', () => {
-    const meaning = findMeaning(nail, damp, options)
-    expect(meaning).toMatchObject({ answer: 'look-soon', nearMisses: [], belowRange: false })
-    expect(meaning.excursions).toHaveLength(1)
-    expect(meaning.excursions[0]!.excursion).toMatchObject({ fromMs: start + day, toMs: start + 3 * day })
-    expect(findMeaning(pin, damp, options)).toMatchObject({ answer: 'none', excursions: [] })
-  })
-
-  it('tell the reading nearest to a limit where it may have been over it', () => {
-    const near = findMeaning(nail, every(hour, Array<number>(48).fill(11)), options)
-    expect(near.answer).toBe('noted')
-    expect(near.nearMisses).toMatchObject([{ kind: 'above', readRhPercent: 11, limitRhPercent: 12 }])
-    expect(near.nearMisses[0]!.chance).toBeCloseTo(0.2525, 3)
-    expect(findMeaning(nail, every(hour, Array<number>(48).fill(5)), options)).toMatchObject({
-      answer: 'none',
-      nearMisses: [],
-    })
-  })
-
-  it('tell nothing at the floor of a logger that lies above the limit', () => {
-    const floor = { atRhPercent: 15, readings: 48, share: 1, from: 'flat' as const }
-    const flat = findMeaning(nail, every(hour, Array<number>(48).fill(15)), { ...options, floor })
-    expect(flat).toMatchObject({ answer: 'noted', excursions: [], nearMisses: [], belowRange: true })
   })
 })

@@ -280,6 +280,39 @@ describe.each(engines)('the diary of the store on %s', (engine) => {
     })
   })
 
+  it.each([
+    [{ timeZone: 'Nowhere/Town' }, 'timeZone'],
+    [{ gelDryKg: -1 }, 'gelDryKg'],
+    [{ hoursByMonth: [1, 2, 3] }, 'hoursByMonth'],
+  ])('does not take a setting that cannot be: %j', async (setting, field) => {
+    const answer = await at.services.keepStoreSetting({ projectId: 'any', setting, version: null }, manager)
+    expect(answer).toMatchObject({ ok: false, problems: { kind: 'not-accepted', field } })
+  })
+
+  it('keeps what was set before beside what is set now, and notices who was faster', async () => {
+    const projectId = await project('Setting')
+    const keep = (setting: object, version: number | null) =>
+      at.services.keepStoreSetting({ projectId, setting, version }, manager)
+    value(await keep({ timeZone: 'Europe/London', minutesPerBox: 20 }, null))
+    value(await keep({ hoursPerWeek: 4 }, 1))
+    expect(await keep({ hoursPerWeek: 9 }, 1)).toMatchObject({
+      ok: false,
+      problems: { what: 'store setting' },
+    })
+    expect(value(await at.services.showStoreSetting(projectId))).toMatchObject({
+      version: 2,
+      setting: { timeZone: 'Europe/London', minutesPerBox: 20, hoursPerWeek: 4, gelDryKg: null },
+    })
+  })
+
+  it('says a stop that a table of the store calls for, and keeps nothing in a dry run', async () => {
+    const projectId = await project('Stop')
+    const table = bytes('box,room,seal_note\nB7,Metal store,live grenade inside\n')
+    const tried = value(await at.services.keepPlaces({ projectId, bytes: table, dryRun: true }, manager))
+    expect(tried).toMatchObject({ boxes: 1, stops: [{ row: 2, caution: { code: 'ammunition' } }] })
+    expect((await boxes(projectId)).has('B7')).toBe(false)
+  })
+
   it('keeps columns that a later table does not have', async () => {
     const projectId = await project('Columns')
     value(await at.services.keepPlaces({ projectId, bytes: bytes('box,shelf,gel_kg\nB1,C2,\n') }, manager))

@@ -10,7 +10,6 @@ interface Counts {
   passed: number
 }
 
-const near = (step: number, wanted: number, usual: number) => Math.abs(step - wanted) <= usual * 0.2
 
 /** One step from reading to reading across a change of the clocks. */
 function judge(before: number, now: number, change: ClockChange, usual: number, counts: Counts): void {
@@ -20,11 +19,12 @@ function judge(before: number, now: number, change: ClockChange, usual: number, 
   const low = Math.min(before, now)
   const high = Math.max(before, now)
   if (!(low < end && high >= start)) return
-  if (near(step, usual + change.byMs, usual)) {
+  const slack = Math.min(usual * 0.2, Math.abs(change.byMs) * 0.25)
+  if (Math.abs(step - usual - change.byMs) <= slack) {
     // Over the hour that no clock shows, or back by the hour that is shown twice.
     if (change.byMs < 0 || (before < start && now >= end)) counts.followed++
     counts.passed = 0
-  } else if (near(step, usual, usual)) {
+  } else if (Math.abs(step - usual) <= slack) {
     // A clock left alone passes the whole hour, once and without a break.
     counts.passed += Math.min(high, end) - Math.max(low, start)
     if (now >= end && counts.passed >= end - start) counts.ignored++

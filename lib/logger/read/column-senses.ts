@@ -27,7 +27,7 @@ export interface ColumnSeen {
 }
 
 const countsUp = (values: readonly number[]) =>
-  values.length > 1 && values.every((value, at) => at === 0 || value === values[at - 1]! + 1)
+  values.length > 4 && values.every((value, at) => at === 0 || value === values[at - 1]! + 1)
 
 function usualUnit(units: readonly Unit[], values: number): Unit | null {
   return [...Map.groupBy(units, (unit) => unit)].find(([, same]) => same.length * 2 > values)?.[0] ?? null

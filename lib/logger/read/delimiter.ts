@@ -68,7 +68,9 @@ export function findTable(
     let best: TableFound | null = null
     for (const delimiter of only) {
       const rows = commonest(rowsUnder(lines, delimiter, isRow))
-      if (rows.length > (best?.rows.length ?? 0)) best = { delimiter, rows, dated }
+      // Blanks part a stamp, too: they are meant only where no mark parts half as many lines.
+      const weight = delimiter === 'spaces' ? 0.5 : 1
+      if (rows.length * weight > (best?.rows.length ?? 0)) best = { delimiter, rows, dated }
     }
     if (best) return best
   }

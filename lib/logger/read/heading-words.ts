@@ -50,7 +50,7 @@ const senses: readonly (readonly [HeadingSense, RegExp])[] = [
 
 /** Letters of one word run together with digits or with the next (`RH1`, `TempC`, `air_temp`) are parted first. */
 const parted = (heading: string) =>
-  fold(heading.replace(/([a-z])([A-Z])/g, '$1 $2').replace(/℃/g, '°C'))
+  fold(heading.replace(/([a-z]{2})([A-Z])/g, '$1 $2').replace(/℃/g, '°C'))
     .replace(/[_]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim()
@@ -66,10 +66,10 @@ const unitWithin = (heading: string): Unit | null => {
     const unit = unitOf(within!)
     if (unit) return unit
   }
+  if (/%|percent|\bpct\b/.test(plain)) return 'percent'
   if (/°\s?f\b|\bdeg\.?\s?f\b|fahrenheit|[\s_,/]f$/.test(plain)) return 'fahrenheit'
   if (/°\s?c\b|\bdeg\.?\s?c\b|celsius|[\s_,/]c$/.test(plain)) return 'celsius'
   if (/kelvin|[\s_,/]k$/.test(plain)) return 'kelvin'
-  if (/%|percent|\bpct\b/.test(plain)) return 'percent'
   const bare = unitOf(plain)
   return bare === 'percent' ? null : bare
 }
@@ -92,7 +92,7 @@ const quantityWords =
 /** What remains of a heading without the words of its quantity and unit: it names the sensor, where there are several. */
 export function sensorPart(heading: string): string {
   return heading
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .replace(/([a-z]{2})([A-Z])/g, '$1 $2')
     .replace(/[([{]\s*(?:°?\s?[cfk]|%.{0,6}|.{0,4}%|rh|rf|hr|deg\.?\s?[cf])\s*[)\]}]/gi, ' ')
     .replaceAll('_', ' ')
     .replace(quantityWords, ' ')

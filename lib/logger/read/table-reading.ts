@@ -181,10 +181,9 @@ export function openTableReading(
     },
     end() {
       if (!walk) survey()
-      const walked = walk as { readonly survey: Survey; readonly state: WalkState } | null
-      if (!walked) return { book, lines: firstLine - 1, outcome: failure! }
-      walkEnd(walked.state)
-      return { book, lines: walked.state.line, outcome: walked }
+      if (!walk) return { book, lines: firstLine - 1, outcome: failure! }
+      walkEnd(walk.state)
+      return { book, lines: walk.state.line, outcome: walk }
     },
   }
 }

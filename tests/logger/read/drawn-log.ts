@@ -91,7 +91,7 @@ export const readingsArbitrary: fc.Arbitrary<readonly DrawnReading[]> = fc
         kept,
       }))
       .filter(({ temperature, humidity, kept }, at) => at < 5 || (kept && (temperature ?? humidity) !== null))
-      .map(({ kept: _, ...reading }, at) =>
-        at < 5 ? { ...reading, temperature: 1500 + at, humidity: 450 + at } : reading,
+      .map(({ atMs, temperature, humidity }, at) =>
+        at < 5 ? { atMs, temperature: 1500 + at, humidity: 450 + at } : { atMs, temperature, humidity },
       ),
   )

@@ -91,7 +91,7 @@ function twelveHourLog(all: readonly Reading[]): string {
   return [
     'S/N: TW-L07',
     'Notes: invented; below 15 %RH out of range',
-    '#\tDate Time, GMT+00:00\tTemp, °F\tRH, %',
+    'no.\ttaken at (UTC+00:00)\ttemperature °F\thumidity %',
     ...lines,
     '',
   ].join('\n')

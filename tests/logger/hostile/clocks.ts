@@ -37,7 +37,7 @@ export const clocks: readonly Hostile[] = [
   },
   {
     name: 'a zone named over the stamps',
-    file: `"Date Time, GMT-05:00","t °C","rh %"\n2024-05-06 02:00,20,45\n2024-05-06 02:10,20.1,45.1\n`,
+    file: `"taken at, GMT-05:00","t °C","rh %"\n2024-05-06 02:00,20,45\n2024-05-06 02:10,20.1,45.1\n`,
     answers: { timeZone: null },
     reads: quietReads(2),
     tells: [],

@@ -29,8 +29,8 @@ export function pacesOf(box: ClosedBox, airChangesPerDay: Range, { bendPerTenPer
   }
   const drier = Math.max(0, reservoirAtPercent - momentsOf(spreadOf(box.startRhPercent)).mean) / 10
   const atStart = 1 + momentsOf(spreadOf(bendPerTenPercent)).mean * drier
-  const perRate = equalValues(spreadOf(box.reservoirGPerKgPercent)).map((reservoir) => {
-    const enclosure = { ...box, reservoirGPerKgPercent: reservoir * atStart, airChangesPerDay: 1 }
+  const perRate = equalValues(logSpreadOf(box.reservoirGPerKgPercent)).map((log) => {
+    const enclosure = { ...box, reservoirGPerKgPercent: Math.exp(log) * atStart, airChangesPerDay: 1 }
     return heldGPerPercent(enclosure) / passedGPerDayPercent(enclosure)
   })
   return {

@@ -1,3 +1,4 @@
+import { yearDays } from '../climate/seasonal.ts'
 import type { ClosedBox, Day, Surroundings } from './box.ts'
 import { timeToLimit, type TimeToLimit } from './forecast-limit.ts'
 import type { LeakEstimate } from './learn.ts'
@@ -43,8 +44,8 @@ export interface LogAsked {
   readonly errorRhPercent: number
 }
 
-/** A find over its limit unnoticed weighs like its box's renewal being uncertain by a year. */
-const unnoticedDays = 365
+/** A find over its limit unnoticed weighs like a renewal of its box being uncertain by three years. */
+const unnoticedDays = 3 * yearDays
 /** What is learnt of one box holds for another of its model, whose lid is another, by a quarter. */
 const holdsForOthers = 0.25
 /** Two years ahead are enough to see which date is wide. */
@@ -62,9 +63,12 @@ export function logNext(boxes: readonly LogCandidate[], ask: LogAsked): readonly
     if (logged || box.limitRhPercent === null) return []
     const others = taughtBy(candidate, groups.get(`${box.model}\n${box.room}`)!)
     const now = dates(candidate, candidate.estimate, ask, box.limitRhPercent)
+    const ofOthers = others.reduce((sum, { findsAtRisk }) => sum + findsAtRisk, 0) * holdsForOthers
+    // A date that may fall due in a year presses half as much as one that may fall due now.
+    const presses = yearDays / (yearDays + (now.p10 ?? now.until) - now.from)
     const gain = (narrowed: number) =>
-      candidate.findsAtRisk * (now.overAlready * unnoticedDays + narrowed) +
-      others.reduce((sum, { findsAtRisk }) => sum + findsAtRisk, 0) * holdsForOthers * narrowed
+      candidate.findsAtRisk * now.overAlready * unnoticedDays +
+      (candidate.findsAtRisk + ofOthers) * presses * narrowed
     return [{ candidate, limit: box.limitRhPercent, others, now, gain, atBest: gain(spreadOf(now)) }]
   })
   return ranked

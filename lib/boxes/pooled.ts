@@ -3,6 +3,7 @@ import { quantilesOf } from './forecast-mixture.ts'
 import type { LeakPrior } from './leak-prior.ts'
 import type { LeakEstimate } from './learn.ts'
 import { logDensity, logSpreadOf, logSum, momentsOf, type Spread } from './learn-spread.ts'
+import { asFromElsewhere } from './pooled-shared.ts'
 import { likelihoodOf, shared, type Likeness } from './pooled-likelihood.ts'
 
 /** A box with what its own sightings say of it, learnt from the trade's range and from nothing that was pooled before. */
@@ -33,6 +34,9 @@ export function poolLeaks(boxes: readonly LearntBox[], trade: LeakPrior): Readon
     const rooms = [...Map.groupBy(ofModel, ({ box }) => box.room).values()].map((ofRoom) =>
       ofRoom.map((one) => ({
         name: one.box.name,
+        box: one.box,
+        surroundings: one.surroundings,
+        own: { alone: one.estimate.airChangesPerDay, before: one.estimate.before },
         read: isRead(one),
         logs: isRead(one)
           ? likelihoodOf(one.estimate.ways, one.surroundings.meanRhPercent, likenesses)
@@ -40,12 +44,12 @@ export function poolLeaks(boxes: readonly LearntBox[], trade: LeakPrior): Readon
       })),
     )
     return rooms.flatMap((room) =>
-      room.map(({ name }) => {
+      room.map(({ name, box, surroundings, own }) => {
         const others = room.filter((one) => one.read && one.name !== name)
         const elsewhere = rooms.filter((one) => one !== room).map((one) => one.filter(({ read }) => read))
         const groups = others.length > 0 ? [others] : elsewhere.filter((one) => one.length > 0)
         if (groups.length === 0) return [name, trade] as const
-        const airChangesPerDay = leakOf(groups, likenesses)
+        const airChangesPerDay = asFromElsewhere(leakOf(groups, likenesses), box, surroundings, own)
         const from = others.length > 0 ? ('like-boxes' as const) : ('like-boxes-elsewhere' as const)
         return [name, { ...trade, airChangesPerDay, from }] as const
       }),

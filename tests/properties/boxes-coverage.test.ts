@@ -1,24 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { tradePrior } from '../../lib/boxes/leak-figures.ts'
-import { figureValue } from '../../lib/boxes/figure-value.ts'
-import { knowledge } from '../knowledge-at-hand.ts'
-import { drawnBox, logged, walkedBy, type Stated } from '../simulated/drawn-box.ts'
+import { drawnBox, logged, walkedBy } from '../simulated/drawn-box.ts'
 import { bias, held, leakHeld, shareHeld, sharesAhead, type Held } from '../simulated/forecast-holds.ts'
+import { prior, stated } from '../simulated/stated.ts'
 
 /**
  * Five hundred invented boxes, every number of them drawn from the range that the figures state, and what is foretold of
  * each held against what then happened. The simulators know the truth and nothing of how it is learnt.
  */
-const prior = tradePrior(knowledge)
-const stated: Stated = {
-  allowance: prior.allowance,
-  airChangesPerDay: prior.airChangesPerDay,
-  reservoirGPerKgPercent: {
-    low: figureValue(knowledge, 'gel-reservoir-low'),
-    nominal: figureValue(knowledge, 'gel-reservoir'),
-    high: figureValue(knowledge, 'gel-reservoir-high'),
-  },
-}
 const boxes = 500
 const spans = [90, 180, 365]
 

@@ -35,15 +35,19 @@ export interface Wanted {
   readonly loose?: { readonly day: number; readonly factor: number }
   /** Else drawn from the trade's range. */
   readonly airChangesPerDay?: number
+  /** Else drawn too: boxes of one room stand in one air and are filled from one sack. */
+  readonly room?: DrawnRoom
 }
 
-/** A box drawn from what is stated: every number from its range, room and weather with it. */
-export function drawnBox(seed: number, stated: Stated, wanted: Wanted): DrawnBox {
-  const chance = drawn(seed)
-  const { days, gel, loose } = wanted
-  const volumeL = Math.exp(chance.between(Math.log(3), Math.log(60)))
-  const gelKg = volumeL * Math.exp(chance.between(Math.log(0.01), Math.log(0.05)))
-  const airChangesPerDay = wanted.airChangesPerDay ?? chance.byFactor(stated.airChangesPerDay)
+/** An invented room, and the gel its boxes are filled with. */
+export interface DrawnRoom {
+  readonly surroundings: Surroundings & { readonly swingErrorRhPercent: number }
+  readonly startedOn: number
+  readonly air: Float64Array
+  readonly reservoir: number
+}
+
+export function drawnRoom(chance: Drawn, stated: Stated, days: number): DrawnRoom {
   const reservoir = chance.within(stated.reservoirGPerKgPercent)
   const startedOn = chance.whole(18_000, 18_365)
   const mean = chance.between(45, 62)
@@ -55,10 +59,20 @@ export function drawnBox(seed: number, stated: Stated, wanted: Wanted): DrawnBox
     highestOn: 220,
     from,
   }
+  const air = roomAir(surroundings, stated.allowance, { from: startedOn, count: days }, chance)
+  return { surroundings, startedOn, air, reservoir }
+}
+
+/** A box drawn from what is stated: every number from its range, room and weather with it. */
+export function drawnBox(seed: number, stated: Stated, wanted: Wanted): DrawnBox {
+  const chance = drawn(seed)
+  const { days, gel, loose } = wanted
+  const volumeL = Math.exp(chance.between(Math.log(3), Math.log(60)))
+  const gelKg = volumeL * Math.exp(chance.between(Math.log(0.01), Math.log(0.05)))
+  const airChangesPerDay = wanted.airChangesPerDay ?? chance.byFactor(stated.airChangesPerDay)
+  const { surroundings, startedOn, air, reservoir } = wanted.room ?? drawnRoom(chance, stated, days)
   const startRhPercent = { low: 2, nominal: 5, high: 8 }
   const start = Math.max(0.2, chance.within(startRhPercent))
-  const span = { from: startedOn, count: days }
-  const air = roomAir(surroundings, stated.allowance, span, chance)
   const leak = (day: number) => airChangesPerDay * (loose && day >= loose.day ? loose.factor : 1)
   const truth =
     gel === 'straight'
@@ -73,7 +87,7 @@ export function drawnBox(seed: number, stated: Stated, wanted: Wanted): DrawnBox
             hysteresis: 0.15,
             temperatureC: storeWarmth(
               { meanC: 20, swingC: chance.between(2, 6), warmestOn: 205 },
-              span,
+              { from: startedOn, count: days },
               chance.normal,
             ),
           },

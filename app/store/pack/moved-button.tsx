@@ -19,7 +19,7 @@ export function MovedButton({ findId, find, box }: Props) {
       {said?.ok !== true && (
         <button className="button" disabled={busy}>
           {busy ? 'Keeping …' : 'It is there now'}
-          <span className="visually-hidden">{`: ${find} in ${box}`}</span>
+          <span className="visually-hidden">{`, ${find} in ${box}`}</span>
         </button>
       )}
       <p role="status" className={said?.ok === false ? 'wrong' : undefined}>

@@ -104,7 +104,8 @@ const byRoomOf = (bought: readonly BoxBought[]): readonly RoomBought[] =>
     .toSorted(mostSavedFirst)
 
 const mostSavedFirst = (one: { readonly bought: Bought }, other: { readonly bought: Bought }) =>
-  other.bought.saved.renewalsPerYear.p50 - one.bought.saved.renewalsPerYear.p50
+  other.bought.saved.renewalsPerYear.p50 - one.bought.saved.renewalsPerYear.p50 ||
+  other.bought.before.renewalsPerYear.p50 - one.bought.before.renewalsPerYear.p50
 
 const names = (boxes: readonly BoxBought[], which: (box: BoxBought) => boolean) =>
   boxes.filter(which).map(({ box }) => box)

@@ -15,11 +15,8 @@ import type { Outing } from './whereabouts.ts'
 
 export type Lay = ReportBox['lay'][number]
 
-/** Reads the days of each find in a box, without those on which it was out: on the day it left or came back it was there. */
-export function layOf(
-  stays: readonly { readonly findId: string; readonly from: IsoDate | null; readonly to: IsoDate | null }[],
-  outings: ReadonlyMap<string, readonly Outing[]>,
-): readonly Lay[] {
+/** Days on which each find lay in a box, without those on which it was out: on the day it left or came back it was there. */
+function layOf(stays: readonly Lay[], outings: ReadonlyMap<string, readonly Outing[]>): readonly Lay[] {
   return stays.flatMap(({ findId, from, to }) =>
     (outings.get(findId) ?? []).reduce<readonly Lay[]>(
       (left, out) => left.flatMap((lay) => without(lay, out)),
@@ -40,13 +37,13 @@ function without({ findId, from, to }: Lay, out: Outing): readonly Lay[] {
 }
 
 /** What a box had to hold from day to day: it changes when finds come and go. */
-export function limitSpansOf(
+function limitSpansOf(
   box: BoxGiven,
-  lay: readonly Lay[],
+  stays: readonly Lay[],
   standings: ReadonlyMap<string, Standing>,
 ): readonly LimitSpan[] {
   const begins = new Set<IsoDate>()
-  for (const { from, to } of lay) {
+  for (const { from, to } of stays) {
     if (from !== null) begins.add(from)
     if (to !== null) begins.add(addDays(to, 1))
   }
@@ -55,7 +52,7 @@ export function limitSpansOf(
   for (const [at, from] of starts.entries()) {
     const next = starts[at + 1]
     const to = next === undefined || next === null ? null : addDays(next, -1)
-    const there = lay.filter(
+    const there = stays.filter(
       (one) => (one.from ?? '') <= (from ?? '') && (one.to === null || from === null || one.to >= from),
     )
     const limitRhPercent = limitOf(
@@ -129,11 +126,15 @@ interface Asked {
   readonly to: IsoDate
 }
 
+/** What is reckoned today is of the gel it holds today: of a filling that came later, or nobody knows when, the year knew nothing. */
+const isOfThen = (filledOn: IsoDate | null, to: IsoDate, today: IsoDate) =>
+  filledOn === null ? to === today : filledOn <= to
+
 /** A box before it is known what its loggers recorded above its limit. */
 export function plainBoxOf(
   { data, reckoned, standings, to }: Asked,
   line: BoxLine,
-  lay: readonly Lay[],
+  stays: readonly Lay[],
 ): Omit<ReportBox, 'above'> {
   const { given } = line.box
   const entries = data.diary.get(given.box) ?? []
@@ -142,12 +143,12 @@ export function plainBoxOf(
   return {
     box: given.box,
     room: line.room,
-    limits: limitSpansOf(given, lay, standings),
-    lay,
+    // What is out comes back: the box is kept as it needs it.
+    limits: limitSpansOf(given, stays, standings),
+    lay: layOf(stays, data.outings),
     readings: (reckoned.sightings.get(given.box) ?? []).flatMap(readingOf).filter(({ on }) => on <= to),
     gel: gelOf(given, entries).filter(({ on }) => on <= to),
-    // What is reckoned today is of the gel it holds today: of a filling that came later the year knew nothing.
-    renewOn: since === null || since > to ? null : (outlook?.renewOn ?? null),
+    renewOn: isOfThen(since, to, data.today) ? (outlook?.renewOn ?? null) : null,
   }
 }
 

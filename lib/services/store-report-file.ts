@@ -146,7 +146,7 @@ export async function reportYearFile(world: World, asked: YearFileAsked): Answer
         return given(movementsTable(year))
     }
   }
-  const { project, lines: _kept, ...told } = year
+  const { project, lines: _kept, boxIds: _ids, ...told } = year
   const whole = { project: project.name, invented: project.invented, ...told, boxes: lines }
   return given(`${JSON.stringify(whole, null, 2)}\n`)
 }

@@ -12,7 +12,7 @@ import { refresh } from './refresh.ts'
 import type { Standing } from './standing.ts'
 import { noChange } from './show-what-if.ts'
 import { boughtBoxes } from './show-what-if-boxes.ts'
-import { layOf, plainBoxOf, withAbove } from './store-report-boxes.ts'
+import { plainBoxOf, withAbove } from './store-report-boxes.ts'
 import {
   lidsOf,
   movementsOf,
@@ -38,6 +38,7 @@ export interface StoreYear {
   readonly lines: readonly ReportBox[]
   /** Numbers of the finds that were at risk, by their ids. */
   readonly findNumbers: Readonly<Record<string, string>>
+  readonly boxIds: Readonly<Record<string, string>>
   readonly water: readonly WaterEvent[]
   readonly lids: readonly LidEvents[]
   readonly movements: readonly Movement[]
@@ -90,8 +91,8 @@ async function boxesOf(
   const stands = standsByBox(data)
   const boxes: ReportBox[] = []
   for (const line of dry) {
-    const lay = layOf(stays.get(line.box.given.box) ?? [], data.outings)
-    const plain = plainBoxOf({ data, reckoned, standings, to: period.to }, line, lay)
+    const own = stays.get(line.box.given.box) ?? []
+    const plain = plainBoxOf({ data, reckoned, standings, to: period.to }, line, own)
     const { box, limits } = plain
     boxes.push(withAbove(plain, await aboveLimit(world, reads, data, { box, limits, stands, period })))
   }
@@ -156,6 +157,7 @@ export async function reportYear(
           .flatMap(({ findIds }) => findIds)
           .map((id) => [id, standings.get(id)?.line.findNumber ?? id]),
       ),
+      boxIds: Object.fromEntries(data.boxes.map(({ id, given: { box } }) => [box, id])),
       water: waterOf(floods, period),
       lids: lidsOf(data, period),
       movements: movementsOf(data, standings, period),

@@ -3,10 +3,9 @@ import type { Quantiles } from '../base/range.ts'
 import { numberWords } from './band.ts'
 import { kilogramWords } from './box-gel.ts'
 import { hoursWords } from './box-excursion.ts'
-import { capital } from './capital.ts'
 import { dayWords } from './day.ts'
 import { countWords, listWords } from './list.ts'
-import { boughtWords } from './what-if.ts'
+import { boughtWords, upkeepWords } from './what-if.ts'
 
 /** How a box stood at its newest reading: as a heading of a column, and told of a number of boxes. */
 export const boxStateWords = {
@@ -90,7 +89,7 @@ export function statesSentence({ boxes: all, states }: Report): string {
       const count = states[state].length
       return `${count} ${count === 1 ? boxStateWords[state].one : boxStateWords[state].many}`
     })
-  return `Of ${boxes(all)} with gel or dry finds, ${listWords(told)}.`
+  return `Of ${boxes(all)}, tubs apart, ${listWords(told)}.`
 }
 
 /** Kilograms used, and how the renewals were done. */
@@ -107,16 +106,16 @@ export function gelSentence({ gel, renewals }: Report): string {
 }
 
 /** What is overdue, and what falls due ahead. */
-export function dueSentence({ renewals, to, ahead }: Report): string {
+export function dueSentence({ renewals, to, ahead, boxes: all, states }: Report): string {
   const count = (when: keyof typeof dueWords) => renewals.due.filter((one) => one.when === when).length
   const [overdue, likely, perhaps] = [count('overdue'), count('likely'), count('perhaps')]
-  const late =
-    overdue === 0
-      ? 'No box was overdue'
-      : `${capital(boxes(overdue))} ${overdue === 1 ? 'was' : 'were'} overdue`
-  const next = `${likely === 0 ? 'none is likely' : `${likely} more ${likely === 1 ? 'is' : 'are'} likely`} to fall due by ${dayWords(ahead)}${perhaps === 0 ? '' : `, and ${perhaps} perhaps`}`
-  const untold = renewals.untold.length === 0 ? '' : ` Of ${boxes(renewals.untold.length)} it cannot be told.`
-  return `${late} on ${dayWords(to)}; ${next}.${untold}`
+  const limited = all - states['no-limit'].length
+  const told = limited - renewals.untold.length
+  if (told === 0) return limited === 0 ? 'No box asks for gel.' : 'When gel falls due can be told of no box.'
+  const late = `${overdue === 0 ? 'none' : overdue} ${overdue > 1 ? 'were' : 'was'} overdue on ${dayWords(to)}`
+  const next = `${likely === 0 ? 'none' : likely} ${likely > 1 ? 'are' : 'is'} likely to fall due by ${dayWords(ahead)}${perhaps === 0 ? '' : `, ${perhaps} more perhaps`}`
+  const untold = told === limited ? '' : ` Of the other ${limited - told} it cannot be told.`
+  return `Of ${boxes(told)} whose renewal can be told, ${late} and ${next}.${untold}`
 }
 
 /** Finds that stood over what they bear, and how badly. */
@@ -127,7 +126,7 @@ export function riskSentence({ atRisk, findsAtRisk }: Report): string {
     (most, { worstRhPercent }) => (worstRhPercent === null ? most : Math.max(most ?? 0, worstRhPercent)),
     null,
   )
-  const logged = hours === 0 ? '' : `, for ${hoursWords(hours)} by loggers`
+  const logged = hours === 0 ? '' : `; loggers recorded ${hoursWords(hours)} of it`
   const reached = worst === null ? '' : `; the worst was ${numberWords(worst)} %`
   return `${countWords(findsAtRisk, 'find')} in ${boxes(atRisk.length)} lay at some time in air they do not bear${logged}${reached}.`
 }
@@ -147,7 +146,8 @@ export function movementsSentence(movements: readonly Moved[]): string {
     needing.length === 0
       ? 'none of them asks for a humidity'
       : `${countWords(days, 'day')} outside of their boxes for the ${needing.length} that ask for a humidity`
-  return `${countWords(movements.length, 'time')} a find was taken out: ${outside}${still === 0 ? '' : `; ${still} still out`}.`
+  const times = movements.length === 1 ? 'once' : countWords(movements.length, 'time')
+  return `Finds were taken out ${times}: ${outside}${still === 0 ? '' : `; ${still} still out`}.`
 }
 
 interface Events {
@@ -185,3 +185,52 @@ export function drierSentence({ byPercent, counted, whole }: Drier): string {
 }
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
+
+/** What the boxes ask for in a year as they are. */
+export function askedForSentence({ counted, whole }: Drier): string {
+  if (counted === 0) return ''
+  return `To keep ${countWords(counted, 'box', 'boxes')} within what their finds bear: ${lower(upkeepWords(whole.before, counted))}`
+}
+
+/** Gel that lies ready today, and that waits for the oven. */
+export function stockSentence(gelDryKg: number | null, gelSpentKg: number | null): string {
+  const dry = gelDryKg === null ? [] : [`${kilogramWords(gelDryKg)} of dry gel`]
+  const spent = gelSpentKg === null ? [] : [`${kilogramWords(gelSpentKg)} waiting to be dried`]
+  return dry.length + spent.length === 0 ? '' : `In stock today: ${listWords([...dry, ...spent])}.`
+}
+
+const causeWords = { flood: 'flood', leak: 'a leak', condensation: 'condensation', rain: 'rain' } as const
+
+interface Water {
+  readonly on: IsoDate
+  readonly room: string
+  readonly cause: keyof typeof causeWords
+  readonly boxes: readonly string[] | null
+  readonly note: string
+}
+
+/** `3 March 2026, Metal store, by a leak: it reached TW-B01 and TW-B02. The pipe over shelf C.` */
+export function waterLine({ on, room, cause, boxes: reached, note }: Water): string {
+  const which =
+    reached === null
+      ? 'nobody wrote which boxes it reached'
+      : reached.length === 0
+        ? 'it reached no box'
+        : `it reached ${listWords(reached)}`
+  return `${dayWords(on)}, ${room}, by ${causeWords[cause]}: ${which}.${note === '' ? '' : ` ${note}`}`
+}
+
+/** Openings and the water of tubs, as far as somebody wrote them. */
+export function tendedLines(
+  opened: number,
+  tubs: { readonly tubs: number; readonly waterChanges: number },
+): readonly string[] {
+  const lids =
+    opened === 0 ? [] : [`Lids were opened ${countWords(opened, 'time')}, as far as somebody wrote it.`]
+  if (tubs.tubs === 0) return lids
+  const changed = tubs.waterChanges === 0 ? 'not once' : countWords(tubs.waterChanges, 'time')
+  return [
+    ...lids,
+    `In ${countWords(tubs.tubs, 'tub')} of wet finds the water was changed ${changed}, as far as somebody wrote it.`,
+  ]
+}

@@ -13,23 +13,23 @@ import style from './report.module.css'
 const first = 20
 
 /** Boxes that were over what lay in them bore, with hours, the worst, and which finds. */
-export function AtRisk({ told: { report, findNumbers } }: { readonly told: StoreYear }) {
+export function AtRisk({ told: { report, findNumbers, boxIds } }: { readonly told: StoreYear }) {
   const { atRisk } = report
   const most = Math.max(1, ...atRisk.map(({ hoursAbove }) => hoursAbove))
   return (
     <section className={`section ${style.sheet}`} aria-labelledby="risk">
       <h2 id="risk">Finds at risk</h2>
       <p className="measure">{riskSentence(report)}</p>
-      {atRisk.length > 0 && <RiskTable boxes={atRisk.slice(0, first)} most={most} />}
+      {atRisk.length > 0 && <RiskTable boxes={atRisk.slice(0, first)} most={most} boxIds={boxIds} />}
       {atRisk.length > first && (
         <details>
-          <summary className="tall">{`${atRisk.length - first} more boxes`}</summary>
-          <RiskTable boxes={atRisk.slice(first)} most={most} />
+          <summary>{`${atRisk.length - first} more boxes`}</summary>
+          <RiskTable boxes={atRisk.slice(first)} most={most} boxIds={boxIds} />
         </details>
       )}
       {atRisk.length > 0 && (
         <details>
-          <summary className="tall">The finds by number</summary>
+          <summary>The finds by number</summary>
           <dl className={style.finds}>
             {atRisk.map(({ box, findIds }) => (
               <div key={box}>
@@ -53,13 +53,13 @@ export function AtRisk({ told: { report, findNumbers } }: { readonly told: Store
   )
 }
 
-function RiskTable({
-  boxes,
-  most,
-}: {
+interface RiskTableProps {
   readonly boxes: StoreYear['report']['atRisk']
   readonly most: number
-}) {
+  readonly boxIds: StoreYear['boxIds']
+}
+
+function RiskTable({ boxes, most, boxIds }: RiskTableProps) {
   return (
     <Scroll name="Boxes that were over, the fullest first">
       <table className="broad">
@@ -87,7 +87,9 @@ function RiskTable({
           {boxes.map(
             ({ box, room, findIds, limitRhPercent, worstRhPercent, hoursAbove, stripsOver, lastOverOn }) => (
               <tr key={box}>
-                <th scope="row">{box}</th>
+                <th scope="row">
+                  <Link href={`/store/boxes/${boxIds[box]}`}>{box}</Link>
+                </th>
                 <td>{room}</td>
                 <td className="number">{findIds.length}</td>
                 <td className="number">

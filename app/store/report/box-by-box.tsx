@@ -1,3 +1,4 @@
+import Link from 'next/link'
 import { boxYears, type BoxYear } from '../../../lib/papers/store-report-line.ts'
 import type { StoreYear } from '../../../lib/services/store-report.ts'
 import { numberWords } from '../../../lib/wording/band.ts'
@@ -17,7 +18,7 @@ export function BoxByBox({ told }: { readonly told: StoreYear }) {
     <section className={`section ${style.boxes}`} aria-labelledby="boxes">
       <h2 id="boxes">Box by box</h2>
       <details>
-        <summary className="tall">{`All ${lines.length} boxes; opened, they are printed too`}</summary>
+        <summary>{`All ${lines.length} boxes; opened, they are printed too`}</summary>
         <Scroll name="Every box in the year">
           <table className="broad">
             <thead>
@@ -39,7 +40,9 @@ export function BoxByBox({ told }: { readonly told: StoreYear }) {
             <tbody>
               {lines.map((line) => (
                 <tr key={line.box}>
-                  <th scope="row">{line.box}</th>
+                  <th scope="row">
+                    <Link href={`/store/boxes/${told.boxIds[line.box]}`}>{line.box}</Link>
+                  </th>
                   <td>{line.room}</td>
                   <td className="number">{line.finds}</td>
                   <td className="number">

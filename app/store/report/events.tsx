@@ -1,16 +1,9 @@
 import type { StoreYear } from '../../../lib/services/store-report.ts'
 import { dayWords } from '../../../lib/wording/day.ts'
-import { countWords, listWords } from '../../../lib/wording/list.ts'
-import { eventsSentence } from '../../../lib/wording/store-report.ts'
+import { listWords } from '../../../lib/wording/list.ts'
+import { eventsSentence, tendedLines, waterLine } from '../../../lib/wording/store-report.ts'
 import { Scroll } from '../../_frame/scroll.tsx'
 import { Rests } from './rests.tsx'
-
-const causeWords = {
-  flood: 'flood',
-  leak: 'leak',
-  condensation: 'condensation',
-  rain: 'rain',
-} as const
 
 /** Water, lids, and tubs of wet finds. */
 export function Events({ told }: { readonly told: StoreYear }) {
@@ -23,11 +16,8 @@ export function Events({ told }: { readonly told: StoreYear }) {
       <p className="measure">{eventsSentence(told)}</p>
       {water.length > 0 && (
         <ul className="measure">
-          {water.map(({ on, room, cause, boxes, note }) => (
-            <li key={`${on} ${room} ${cause}`}>
-              {`${dayWords(on)}, ${room}: ${causeWords[cause]}; ${boxes === null ? 'nobody wrote which boxes it reached' : boxes.length === 0 ? 'it reached no box' : `it reached ${listWords(boxes)}`}.`}
-              {note !== '' && ` ${note}`}
-            </li>
+          {water.map((event) => (
+            <li key={`${event.on} ${event.room} ${event.cause}`}>{waterLine(event)}</li>
           ))}
         </ul>
       )}
@@ -53,14 +43,11 @@ export function Events({ told }: { readonly told: StoreYear }) {
           </table>
         </Scroll>
       )}
-      {opened > 0 && (
-        <p className="measure">{`Boxes were opened ${countWords(opened, 'time')}, as far as somebody wrote it.`}</p>
-      )}
-      {tubs.tubs > 0 && (
-        <p className="measure">
-          {`In ${countWords(tubs.tubs, 'tub')} of wet finds the water was changed ${tubs.waterChanges === 0 ? 'never, as far as somebody wrote it' : countWords(tubs.waterChanges, 'time')}.`}
+      {tendedLines(opened, tubs).map((line) => (
+        <p key={line} className="measure">
+          {line}
         </p>
-      )}
+      ))}
       <Rests
         lines={['Rests on rounds and on the diary of the store; what nobody wrote down is not in it.']}
       />

@@ -1,7 +1,12 @@
 import type { StoreYear } from '../../../lib/services/store-report.ts'
 import { kilogramWords } from '../../../lib/wording/box-gel.ts'
 import { months as monthNames } from '../../../lib/wording/day.ts'
-import { dueSentence, gelSentence } from '../../../lib/wording/store-report.ts'
+import {
+  askedForSentence,
+  dueSentence,
+  gelSentence,
+  stockSentence,
+} from '../../../lib/wording/store-report.ts'
 import { dueRestLine, gelRestLines } from '../../../lib/wording/store-report-rests.ts'
 import { Scroll } from '../../_frame/scroll.tsx'
 import { BoxNames } from './box-names.tsx'
@@ -15,7 +20,6 @@ export function GelUsed({ told: { report, running, stock, drier } }: { readonly 
   const { rooms, months, renewals } = report
   const overdue = renewals.due.filter(({ when }) => when === 'overdue').map(({ box }) => box)
   const moved = months.some(({ inTime, late, unseen, due }) => inTime + late + unseen + due > 0)
-  const ofYear = drier.whole.before
   return (
     <section className="section" aria-labelledby="gel">
       <h2 id="gel">Gel and renewals</h2>
@@ -25,7 +29,7 @@ export function GelUsed({ told: { report, running, stock, drier } }: { readonly 
         <>
           <MonthChart months={months} until={report.to.slice(0, 7)} />
           <details>
-            <summary className="tall">The months as a table</summary>
+            <summary>The months as a table</summary>
             <Scroll name="Renewals by month">
               <table>
                 <thead>
@@ -94,24 +98,14 @@ export function GelUsed({ told: { report, running, stock, drier } }: { readonly 
         </table>
       </Scroll>
       {overdue.length > 0 && <BoxNames says="Overdue" names={overdue} />}
-      {running && (stock.gelDryKg !== null || stock.gelSpentKg !== null) && (
-        <p className="measure">{stockWords(stock)}</p>
-      )}
-      {drier.counted > 0 && (
-        <p className="measure">
-          {`Kept within what the finds bear, these boxes ask for ${yearWords(ofYear.renewalsPerYear.p10, ofYear.renewalsPerYear.p90)} renewals a year, and ${kilogramsBetween(ofYear.kgPerYear.p10, ofYear.kgPerYear.p90)} of dry gel.`}
-        </p>
-      )}
+      {[running ? stockSentence(stock.gelDryKg, stock.gelSpentKg) : '', askedForSentence(drier)]
+        .filter((line) => line !== '')
+        .map((line) => (
+          <p key={line} className="measure">
+            {line}
+          </p>
+        ))}
       <Rests lines={[...gelRestLines(report), dueRestLine(running)]} />
     </section>
   )
 }
-
-function stockWords({ gelDryKg, gelSpentKg }: StoreYear['stock']): string {
-  const dry = gelDryKg === null ? '' : `${kilogramWords(gelDryKg)} of dry gel`
-  const spent = gelSpentKg === null ? '' : `${kilogramWords(gelSpentKg)} waiting to be dried`
-  return `In stock today: ${[dry, spent].filter((text) => text !== '').join(', ')}.`
-}
-
-const yearWords = (low: number, high: number) => `likely ${Math.round(low)} to ${Math.round(high)}`
-const kilogramsBetween = (low: number, high: number) => `${Math.round(low)} to ${Math.round(high)} kg`

@@ -19,7 +19,7 @@ export function InShort({ told }: { readonly told: StoreYear }) {
     dueSentence(report),
     eventsSentence(told),
     movementsSentence(told.movements),
-    drierSentence(told.drier),
+    ...(told.running ? [drierSentence(told.drier)] : []),
   ]
   return (
     <section className="section" aria-labelledby="short">

@@ -18,7 +18,7 @@ export function Movements({ told: { movements, running } }: { readonly told: Sto
       {movements.length > 0 && <MovedTable movements={movements.slice(0, first)} running={running} />}
       {movements.length > first && (
         <details>
-          <summary className="tall">{`${movements.length - first} more times`}</summary>
+          <summary>{`${movements.length - first} more times`}</summary>
           <MovedTable movements={movements.slice(first)} running={running} />
         </details>
       )}

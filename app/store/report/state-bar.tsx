@@ -65,7 +65,7 @@ const fillOf = (state: StateTold, id: string): string =>
     'cannot-tell': `url(#${id}-dense)`,
     'renewed-unread': `url(#${id}-dots)`,
     'not-read': `url(#${id}-thin)`,
-    'no-limit': 'var(--wash)',
+    'no-limit': `url(#${id}-lines)`,
   })[state]
 
 function Patterns({ id }: { readonly id: string }) {
@@ -79,6 +79,10 @@ function Patterns({ id }: { readonly id: string }) {
       <pattern id={`${id}-thin`} {...hatch} patternTransform="rotate(-45)">
         <rect width="6" height="6" fill="var(--paper)" />
         <rect width="1" height="6" fill="var(--ink)" />
+      </pattern>
+      <pattern id={`${id}-lines`} {...hatch}>
+        <rect width="6" height="6" fill="var(--paper)" />
+        <rect width="6" height="0.8" y="3" fill="var(--ink-soft)" />
       </pattern>
       <pattern id={`${id}-dots`} {...hatch}>
         <rect width="6" height="6" fill="var(--paper)" />

@@ -34,7 +34,7 @@ export function WhatIfAnswer({ shown }: { readonly shown: WhatIfShown }) {
           {tried && Math.abs(moreGelKg) >= 0.005 && <p className="measure">{firstFillingWords(moreGelKg)}</p>}
           {tried && (
             <details>
-              <summary className="tall">The same as a table</summary>
+              <summary>The same as a table</summary>
               <UpkeepTable bought={whole} />
             </details>
           )}
@@ -57,7 +57,7 @@ export function WhatIfAnswer({ shown }: { readonly shown: WhatIfShown }) {
       )}
       {counted > 0 && (
         <details>
-          <summary className="tall">What this rests on</summary>
+          <summary>What this rests on</summary>
           {whatIfRestsLines(shown.restsOn).map((line) => (
             <p key={line} className="measure">
               {line}
@@ -70,6 +70,8 @@ export function WhatIfAnswer({ shown }: { readonly shown: WhatIfShown }) {
         <BoxesTable
           caption={captionOf(shown, tried)}
           boxes={byRoom.length > 0 ? each.slice(0, boxesFirst) : each}
+          tried={tried}
+          rooms={byRoom.length > 1}
         />
       )}
     </>

@@ -15,7 +15,7 @@ const kinds = [
   { of: 'gel', key: 'kgPerYear', name: 'Dry gel a year' },
 ] as const
 
-/** Before and after, each as a bar to its middle and a line over its range; told in words beside it. */
+/** Before and after, each as a bar to its middle and a line below it over its range; told in words above it. */
 export function UpkeepBars({ bought, tried }: Props) {
   const id = useId()
   return (
@@ -69,19 +69,17 @@ function Row({ name, spread: { p10, p50, p90 }, of, end, fill }: RowProps) {
         {name} <strong>{amountWords(p50, of)}</strong>
         {ends !== '' && <span className="soft">{`, likely ${ends}`}</span>}
       </p>
-      <svg width="100%" height="20" aria-hidden="true" focusable="false" data-row={name}>
-        <line x1="0" x2="100%" y1="19.5" y2="19.5" className={style.rail} />
+      <svg width="100%" height="26" aria-hidden="true" focusable="false" data-row={name}>
         <rect
           x="0"
-          y="3"
+          y="2"
           width={across(p50)}
-          height="13"
+          height="12"
           className={style.middle}
           {...(fill === '' ? {} : { style: { fill } })}
         />
         <g className={style.range}>
-          <line x1={across(p10)} x2={across(p90)} y1="9.5" y2="9.5" className={style.rim} />
-          <line x1={across(p10)} x2={across(p90)} y1="9.5" y2="9.5" />
+          <line x1={across(p10)} x2={across(p90)} y1="20" y2="20" />
           <End x={across(p10)} />
           <End x={across(p90)} />
         </g>
@@ -92,9 +90,8 @@ function Row({ name, spread: { p10, p50, p90 }, of, end, fill }: RowProps) {
 
 /** A small upright where a range ends; drawn around a place of its own, for places are shares of the width. */
 const End = ({ x }: { readonly x: string }) => (
-  <svg x={x} y="9.5" overflow="visible">
-    <path d="M0 -7V7" className={style.rim} />
-    <path d="M0 -6V6" />
+  <svg x={x} y="20" overflow="visible">
+    <path d="M0 -4.5V4.5" />
   </svg>
 )
 

@@ -36,7 +36,7 @@ export function FilmQuestion({ films, typed, onType }: Props) {
         {choice('film_then', 'the same', 'Film instead')}
       </p>
       <details>
-        <summary className="small">What is known of films</summary>
+        <summary>What is known of films</summary>
         <ul className="small">
           {films.map(({ id, says, known }) => (
             <li key={id}>

@@ -56,7 +56,7 @@ export function KeepQuestion({ first, typedFirst, boxes }: Props) {
         aria-label="How much gel"
         onSubmit={(event) => event.preventDefault()}
       >
-        <p className={style.sentence}>
+        <p className={`${style.sentence} ${style.keep}`}>
           Keep box{' '}
           <input
             name="keep"

@@ -68,7 +68,7 @@ export function Questions({ first, typedFirst, films }: Props) {
             one || place.room !== undefined ? 'What if the room were drier?' : 'What if the rooms were drier?'
           }
           before="Drier by"
-          after="points of humidity, all year"
+          after="points of humidity"
           value={change.drierByPercent}
           means={drierMeans(change.drierByPercent, roomNow(first))}
         />

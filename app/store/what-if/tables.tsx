@@ -82,39 +82,54 @@ export function RoomsTable({ rooms }: { readonly rooms: WhatIfShown['byRoom'] })
   )
 }
 
-/** Box by box, what saves most first. */
-export function BoxesTable({
-  caption,
-  boxes,
-}: {
+interface BoxesProps {
   readonly caption: string
   readonly boxes: WhatIfShown['each']
-}) {
+  /** Something is tried; else only what is. */
+  readonly tried: boolean
+  /** They stand in several rooms. */
+  readonly rooms: boolean
+}
+
+/** Box by box, what saves most first. */
+export function BoxesTable({ caption, boxes, tried, rooms }: BoxesProps) {
   return (
     <Scroll name={caption}>
-      <table className="broad">
+      <table className={tried || rooms ? 'broad' : undefined}>
         <caption>{caption}</caption>
         <thead>
           <tr>
             <th scope="col">Box</th>
-            <th scope="col">Room</th>
-            <th scope="col">Renewals a year now</th>
-            <th scope="col">Then</th>
-            <th scope="col">Fewer</th>
-            <th scope="col">Dry gel saved a year</th>
+            {rooms && <th scope="col">Room</th>}
+            <th scope="col">{tried ? 'Renewals a year now' : 'Renewals a year'}</th>
+            {tried ? (
+              <>
+                <th scope="col">Then</th>
+                <th scope="col">Fewer</th>
+                <th scope="col">Dry gel saved a year</th>
+              </>
+            ) : (
+              <th scope="col">Dry gel a year</th>
+            )}
           </tr>
         </thead>
         <tbody>
-          {boxes.map(({ box, boxId, room, bought }) => (
+          {boxes.map(({ box, boxId, room, bought: { before, after, saved } }) => (
             <tr key={boxId}>
               <th scope="row">
                 <Link href={`/store/boxes/${boxId}`}>{box}</Link>
               </th>
-              <td>{room}</td>
-              <td>{spreadMark(bought.before.renewalsPerYear, 'renewals')}</td>
-              <td>{spreadMark(bought.after.renewalsPerYear, 'renewals')}</td>
-              <td>{spreadMark(bought.saved.renewalsPerYear, 'renewals')}</td>
-              <td>{spreadMark(bought.saved.kgPerYear, 'gel')}</td>
+              {rooms && <td>{room}</td>}
+              <td>{spreadMark(before.renewalsPerYear, 'renewals')}</td>
+              {tried ? (
+                <>
+                  <td>{spreadMark(after.renewalsPerYear, 'renewals')}</td>
+                  <td>{spreadMark(saved.renewalsPerYear, 'renewals')}</td>
+                  <td>{spreadMark(saved.kgPerYear, 'gel')}</td>
+                </>
+              ) : (
+                <td>{spreadMark(before.kgPerYear, 'gel')}</td>
+              )}
             </tr>
           ))}
         </tbody>

@@ -15,14 +15,14 @@ import {
   type Law,
 } from './learn-state.ts'
 
-const paceCount = 49
+const paceCount = 41
 /** What is so much less likely than the best pace [power of e] adds nothing. */
 const depth = 8
 
-/** How the box went at one pace up to each sighting, and how likely all until then was. */
+/** How the box went at one pace: how likely all was up to each sighting, and where it stood after some of them. */
 export interface Track {
   readonly logRate: number
-  readonly laws: readonly Law[]
+  readonly laws: ReadonlyMap<number, Law>
   readonly logs: readonly number[]
 }
 
@@ -38,12 +38,13 @@ export function tracksOf(
   surroundings: Surroundings,
   { seen, errors }: Pick<Gathered, 'seen' | 'errors'>,
   { prior, character }: { readonly prior: LeakPrior; readonly character: Character },
+  stops: readonly number[],
 ): Tracks {
   const course = courseOf(box, surroundings, prior.allowance)
   const paces = pacesOf(box, prior.airChangesPerDay, character)
   const start = startLaw(box, surroundings, prior.allowance, errors, character)
   const tracks = logRates(paces).map((logRate) =>
-    tracked(start, course, logRate, priorOfRate(paces, logRate), box.startedOn, seen),
+    tracked(start, course, logRate, priorOfRate(paces, logRate), box.startedOn, seen, new Set(stops)),
   )
   return { course, seen, tracks }
 }
@@ -61,16 +62,17 @@ function tracked(
   logPrior: number,
   from: Day,
   seen: readonly Seen[],
+  stops: ReadonlySet<number>,
 ): Track {
   const law = copyLaw(start)
   let [day, log] = [from, logPrior]
-  const laws: Law[] = [copyLaw(start)]
+  const laws = new Map<number, Law>()
   const logs = [log]
   for (const one of seen) {
     log += pass(law, course, Math.exp(logRate), day, one).log
     day = one.on
-    laws.push(copyLaw(law))
     logs.push(log)
+    if (stops.has(logs.length - 1)) laws.set(logs.length - 1, copyLaw(law))
   }
   return { logRate, laws, logs }
 }
@@ -85,9 +87,9 @@ export function gotDamper(
 ): boolean {
   const { logRate, laws } = tracks.reduce((most, one) => (one.logs[after]! > most.logs[after]! ? one : most))
   const day = seen[after - 1]!.on
-  const asEver = copyLaw(laws[after]!)
+  const asEver = copyLaw(laws.get(after)!)
   advance(asEver, course, Math.exp(logRate), day, seen.at(-1)!.on - day)
-  const now = copyLaw(laws[after]!)
+  const now = copyLaw(laws.get(after)!)
   run(now, course, Math.exp(logRate) * factor, day, seen.slice(after))
   return now.mean[unknowns.inside]! > asEver.mean[unknowns.inside]!
 }
@@ -111,7 +113,7 @@ export function leaking({ tracks, course, seen }: Tracks, after: number, factor:
       .filter(({ logs }) => logs[after]! > best - depth)
       .map(({ logRate, laws, logs }) => {
         const rate = Math.exp(logRate) * factor
-        return logs[after]! + run(copyLaw(laws[after]!), course, rate, seen[after - 1]!.on, rest)
+        return logs[after]! + run(copyLaw(laws.get(after)!), course, rate, seen[after - 1]!.on, rest)
       }),
   )
 }

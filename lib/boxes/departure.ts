@@ -45,7 +45,9 @@ export function departureOf(
   )
   if (seen.length < 2) return null
   // The way that strays bends and follows the seasons: what it can explain is no departure.
-  const tracks = tracksOf(box, surroundings, { seen, errors }, { prior, character: allowance })
+  const days = beginnings(seen, box.startedOn)
+  const stops = days.map(({ after }) => after)
+  const tracks = tracksOf(box, surroundings, { seen, errors }, { prior, character: allowance }, stops)
   const quiet = logSum(tracks.tracks.map(({ logs }) => logs.at(-1)!))
   const factors = factorShares.map((share) =>
     Math.exp(spreadAtShare(logSpreadOf(allowance.looseLidFactor), share)),
@@ -54,7 +56,6 @@ export function departureOf(
     const prior = Math.log((allowance.looseLidsPerYear * days) / yearDays / factors.length)
     return { after, on, factor, log: leaking(tracks, after, factor) - quiet + prior }
   }
-  const days = beginnings(seen, box.startedOn)
   const glance = days
     .filter((_, at) => at % glanceEvery === 0)
     .flatMap((day) => glanceAt(factors).map((factor) => weigh(day, factor)))

@@ -124,7 +124,8 @@ export function advance(law: Law, course: Course, ratePerDay: number, from: Day,
   const { size, mean, covariance } = law
   const { allowance, highestOn } = course
   const timeConstant = 1 / ratePerDay
-  const kept = Math.exp(-days * ratePerDay)
+  const gained = -Math.expm1(-days * ratePerDay)
+  const kept = 1 - gained
   const season = (highest: Day) =>
     seasonalRhAfterDays(
       timeConstant,
@@ -136,13 +137,13 @@ export function advance(law: Law, course: Course, ratePerDay: number, from: Day,
   const cosine = season(highestOn)
   const sine = season(highestOn + yearDays / 4)
   const towards =
-    mean[unknowns.mean]! * (1 - kept) + mean[unknowns.cosine]! * cosine + mean[unknowns.sine]! * sine
+    mean[unknowns.mean]! * gained + mean[unknowns.cosine]! * cosine + mean[unknowns.sine]! * sine
   const inside = mean[unknowns.inside]!
   // What a pace faster by one part changes: nothing at once, and nothing in the end.
-  const faster = ((towards - inside * (1 - kept)) / (1 - kept)) * days * ratePerDay * kept
+  const faster = ((towards - inside * gained) / gained) * days * ratePerDay * kept
   const come = Math.min(bentUpTo, Math.max(0, inside - course.startRhPercent))
   const bend = (faster * come) / 10
-  const row = [kept, 1 - kept, cosine, sine, bend]
+  const row = [kept, gained, cosine, sine, bend]
   mean[0] = kept * inside + towards + bend * mean[unknowns.bend]!
   const first = new Float64Array(size)
   for (let j = 0; j < size; j += 1) {

@@ -1,7 +1,9 @@
 import type { LogQuestion } from '../logger/read/log-answers.ts'
 import type { LogForm } from '../logger/read/log-form.ts'
+import type { IsoDate } from '../base/calendar.ts'
 import { numberWords } from './band.ts'
 import { instantDayWords } from './chart-time.ts'
+import { dayWords } from './day.ts'
 import { countWords } from './list.ts'
 
 type Ask = LogQuestion['about']
@@ -38,6 +40,16 @@ export const dateOrderWords = {
   'month-first': 'month, day, year',
   'year-first': 'year, month, day',
 } as const
+
+/** A date read by one order, and what it is by the other: `3 April 2026, or 4 March 2026`. Null: it is no such date. */
+export function eitherDateWords(read: string): string | null {
+  const found = /^(\d{4})-(\d{2})-(\d{2})/.exec(read)
+  const [, year, month, day] = found ?? []
+  // Both can be a month, or nobody would ask.
+  if (year === undefined || Number(day) > 12) return null
+  const words = (date: string) => dayWords(date as IsoDate)
+  return `${words(`${year}-${month}-${day}`)}, or ${words(`${year}-${day}-${month}`)}`
+}
 
 export const temperatureUnitWords = {
   celsius: 'degrees Celsius, °C',

@@ -3,6 +3,7 @@ import type { LogQuestion } from '../../../../lib/logger/read/log-answers.ts'
 import {
   columnUseWords,
   dateOrderWords,
+  eitherDateWords,
   humidityScaleWords,
   logAskWords,
   logBecauseWords,
@@ -30,7 +31,7 @@ export function LogQuestionAsked({ id, question, zones, onAnswer }: Props) {
           {question.examples.map(({ line, text }) => (
             <li key={`${line} ${text}`}>
               {`line ${line}: `}
-              <code>{text}</code>
+              {question.about === 'date-order' ? (eitherDateWords(text) ?? text) : <code>{text}</code>}
             </li>
           ))}
         </ul>

@@ -23,7 +23,9 @@ export default async function EditBox({ params }: Props) {
   const store = await orElsewhere(services.showStore(project.id))
   const { box } = line
   // What it is called stands in records and in the diary: a box is not renamed here.
-  const questions = boxQuestions(box.given, namesOf(store)).filter(({ name }) => name !== 'box')
+  const questions = boxQuestions(box.given, namesOf(store)).filter(
+    ({ name }) => name !== 'box' && !notOf(box.given.kind).includes(name),
+  )
   return (
     <>
       <header className="head">
@@ -43,3 +45,17 @@ export default async function EditBox({ params }: Props) {
     </>
   )
 }
+
+/** A tub is asked for no gel, and what is no tub for no water. */
+const notOf = (kind: string | undefined): readonly string[] =>
+  kind === 'tub'
+    ? [
+        'gel_kg',
+        'gel_kind',
+        'gel_conditioned_on',
+        'gel_rh_percent',
+        'target_min',
+        'target_max',
+        'air_changes_per_day',
+      ]
+    : ['filled_on', 'water_changed_on']

@@ -109,17 +109,37 @@ function eachRun(
   take: (from: number, to: number, stretch: Stretch) => void,
 ): void {
   const line = Math.fround(kind === 'above' ? Math.max(level, floor) : level)
+  const [begins, ends] = kind === 'above' ? [firstAbove, firstNotAbove] : [firstBelow, firstNotBelow]
   for (const stretch of stretches) {
-    const { to } = stretch
-    for (let i = stretch.from; i < to;) {
-      if (kind === 'above') while (i < to && rhPercent[i]! <= line) i += 1
-      else while (i < to && rhPercent[i]! >= line) i += 1
-      const from = i
-      if (kind === 'above') while (i < to && rhPercent[i]! > line) i += 1
-      else while (i < to && rhPercent[i]! < line) i += 1
-      if (i > from) take(from, i, stretch)
+    for (let to = stretch.from; to < stretch.to;) {
+      const from = begins(rhPercent, to, stretch.to, line)
+      to = ends(rhPercent, from, stretch.to, line)
+      if (to > from) take(from, to, stretch)
     }
   }
+}
+
+type Scan = (rhPercent: Float32Array, from: number, to: number, line: number) => number
+
+const firstAbove: Scan = (rhPercent, from, to, line) => {
+  let i = from
+  while (i < to && rhPercent[i]! <= line) i += 1
+  return i
+}
+const firstNotAbove: Scan = (rhPercent, from, to, line) => {
+  let i = from
+  while (i < to && rhPercent[i]! > line) i += 1
+  return i
+}
+const firstBelow: Scan = (rhPercent, from, to, line) => {
+  let i = from
+  while (i < to && rhPercent[i]! >= line) i += 1
+  return i
+}
+const firstNotBelow: Scan = (rhPercent, from, to, line) => {
+  let i = from
+  while (i < to && rhPercent[i]! < line) i += 1
+  return i
 }
 
 function endOf({ atMs }: Series, stretch: Stretch, to: number): number {

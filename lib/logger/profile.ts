@@ -35,7 +35,18 @@ export function profileOf(
   stretches: readonly Stretch[],
   lastStandsMs: number | null,
 ): Profile {
-  const { atMs, rhPercent } = series
+  const { counts, rounded, implausible } = countedByValue(series.rhPercent)
+  // Nearly all steps are one and the same: those are counted in one go, and only where steps differ is each looked at.
+  const usual = intervalMs(series)
+  const stood = counts.map((count) => count * usual)
+  for (const stretch of stretches) {
+    if (!stretch.even || stretch.stepMs !== usual) correctSteps(series, stretch, usual, stood)
+    stands(series, stretch.to - 1, (lastStandsMs ?? stretch.stepMs) - usual, stood)
+  }
+  return { readings: series.rhPercent.length - implausible, rounded, implausible, counts, stood }
+}
+
+function countedByValue(rhPercent: Float32Array) {
   const counts = new Float64Array(size)
   let rounded = 0
   let implausible = 0
@@ -50,22 +61,21 @@ export function profileOf(
     const apart = scaled - (place + lowest)
     if (apart * apart > apartSquared) rounded += 1
   }
-  // Nearly all steps are one and the same: those are counted in one go, and only where steps differ is each looked at.
-  const usual = intervalMs(series)
-  const stood = counts.map((count) => count * usual)
-  const corrects = (i: number, ms: number) => {
-    const scaled = rhPercent[i]! * 100
-    if (scaled >= lowest && scaled <= highest) stood[placeOf(scaled)]! += ms - usual
+  return { counts, rounded, implausible }
+}
+
+function correctSteps(series: Series, { from, to }: Stretch, usual: number, stood: Float64Array): void {
+  const { atMs } = series
+  for (let i = from; i < to - 1; i += 1) {
+    const ms = atMs[i + 1]! - atMs[i]!
+    if (ms !== usual) stands(series, i, ms - usual, stood)
   }
-  for (const { from, to, stepMs, even } of stretches) {
-    if (!even || stepMs !== usual)
-      for (let i = from; i < to - 1; i += 1) {
-        const ms = atMs[i + 1]! - atMs[i]!
-        if (ms !== usual) corrects(i, ms)
-      }
-    corrects(to - 1, lastStandsMs ?? stepMs)
-  }
-  return { readings: rhPercent.length - implausible, rounded, implausible, counts, stood }
+}
+
+/** The reading at `i` stands so much longer. */
+function stands({ rhPercent }: Series, i: number, ms: number, stood: Float64Array): void {
+  const scaled = rhPercent[i]! * 100
+  if (scaled >= lowest && scaled <= highest) stood[placeOf(scaled)]! += ms
 }
 
 /** Where a value of hundredths is counted: rounded to the nearest, halves up, in whole-number steps for there are millions. */

@@ -50,28 +50,41 @@ export function intervalMs({ atMs }: Series): number {
  * steps around it.
  */
 export function stretchesOf(series: Series, longestStepMs?: number): readonly Stretch[] {
-  const at = series.atMs
   const usual = intervalMs(series)
   const stretches: Stretch[] = []
-  for (let from = 0; from < at.length;) {
-    let to = from + 1
-    let step = usual
-    let changes = 0
-    let last = at[from]!
-    for (; to < at.length; to += 1) {
-      const now = at[to]!
-      const here = now - last
-      last = now
-      if (here === step && changes > 0) continue
-      // A step no longer than twice the last one is no gap: the usual case is over before the median is asked.
-      if (longestStepMs === undefined ? here > gapSteps * step && isGap(at, to) : here > longestStepMs) break
-      step = here
-      changes += 1
-    }
-    stretches.push({ from, to, stepMs: step, even: changes <= 1 })
-    from = to
-  }
+  for (let from = 0; from < series.atMs.length; from = stretches.at(-1)!.to)
+    stretches.push(stretchFrom(series.atMs, from, usual, longestStepMs))
   return stretches
+}
+
+/** The stretch that begins with the reading at `from`. */
+function stretchFrom(
+  at: Float64Array,
+  from: number,
+  usual: number,
+  longestStepMs: number | undefined,
+): Stretch {
+  let [to, step, changes] = [from + 1, usual, 0]
+  while (to < at.length) {
+    const here = at[to]! - at[to - 1]!
+    // A step no longer than twice the last one is no gap: the usual case is over before the median is asked.
+    if (longestStepMs === undefined ? here > gapSteps * step && isGap(at, to) : here > longestStepMs) break
+    step = here
+    changes += 1
+    to = firstOtherStep(at, to + 1, step)
+  }
+  return { from, to, stepMs: step, even: changes <= 1 }
+}
+
+/** The place of the first reading from `from` on that does not follow the one before it by that step. */
+function firstOtherStep(at: Float64Array, from: number, step: number): number {
+  let to = from
+  for (let last = at[from - 1]!; to < at.length; to += 1) {
+    const now = at[to]!
+    if (now - last !== step) break
+    last = now
+  }
+  return to
 }
 
 /** Only the readings that have a humidity; the series itself where all have. */

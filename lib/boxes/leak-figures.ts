@@ -66,5 +66,6 @@ export function assumedRoom(figures: Figures): AssumedRoom {
     weatherRhPercent: value('room-weather'),
     weatherDays: value('room-weather-lasts'),
     yearsDifferRhPercent: value('room-years-differ'),
+    loggerErrorRhPercent: value('logger-error-middle'),
   }
 }

@@ -21,6 +21,8 @@ export interface AssumedRoom {
   readonly weatherDays: number
   /** Standard deviation of one year's mean from the next [%]. */
   readonly yearsDifferRhPercent: number
+  /** ± of a logger in the room [%]: one and the same in all it read. */
+  readonly loggerErrorRhPercent: number
 }
 
 const perDay = (2 * Math.PI) / yearDays
@@ -92,11 +94,13 @@ export function surroundingsOf(room: KnownOfRoom, assumed: AssumedRoom): Surroun
   }
   for (const { on, rhPercent, share } of spans) {
     const look = [1, Math.cos(perDay * on), Math.sin(perDay * on)]
-    known = learnt(known, look, rhPercent, assumed.weatherRhPercent ** 2 / share)
+    // Weather that lasts goes on into the next span: two spans tell what one would, had weather no memory.
+    known = learnt(known, look, rhPercent, (2 * assumed.weatherRhPercent ** 2) / share)
   }
   const [nominal, along, across] = known.mean as [number, number, number]
   const off = known.covariance.map((row, at) => Math.sqrt(row[at]!))
-  const meanOff = toRangeEnd * Math.hypot(off[0]!, spans.length === 0 ? 0 : assumed.yearsDifferRhPercent)
+  const ofLogger = [assumed.yearsDifferRhPercent, assumed.loggerErrorRhPercent / 2]
+  const meanOff = toRangeEnd * Math.hypot(off[0]!, ...(spans.length === 0 ? [] : ofLogger))
   const written = room.rhLowPercent !== null && room.rhHighPercent !== null
   return {
     meanRhPercent: { low: nominal - meanOff, nominal, high: nominal + meanOff },

@@ -10,6 +10,7 @@ const assumed: AssumedRoom = {
   weatherRhPercent: 7,
   weatherDays: 5,
   yearsDifferRhPercent: 1.5,
+  loggerErrorRhPercent: 3,
 }
 const nothing = { series: null, rhLowPercent: null, rhHighPercent: null }
 const day = 86_400_000

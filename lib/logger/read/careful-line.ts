@@ -26,6 +26,9 @@ function part(text: string, layout: Layout): Parted | null {
   return { cells: joinPairs(split.cells, pairedFrom), unclosed: split.unclosed }
 }
 
+/** Another mark must make a whole reading of the line, not a worse one. */
+const harmless: ReadonlySet<string> = new Set(['decimal-marks-mixed', 'thousands-marks', 'sensor-error'])
+
 /** A line that another mark parts into a whole reading: the mark was changed on the way. */
 function underOther(
   text: string,
@@ -37,7 +40,8 @@ function underOther(
     const { cells } = splitCells(text, delimiter)
     if (cells.length !== layout.width) continue
     const row = readRow(cells, layout)
-    if (row.kind === 'reading' && row.values.some((value) => !Number.isNaN(value))) return { cells, row }
+    const whole = row.kind === 'reading' && row.remarks.every(({ code }) => harmless.has(code))
+    if (whole && row.values.some((value) => !Number.isNaN(value))) return { cells, row }
   }
   return null
 }

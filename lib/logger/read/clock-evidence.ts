@@ -10,7 +10,6 @@ interface Counts {
   passed: number
 }
 
-
 /** One step from reading to reading across a change of the clocks. */
 function judge(before: number, now: number, change: ClockChange, usual: number, counts: Counts): void {
   const step = now - before

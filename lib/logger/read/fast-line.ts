@@ -62,6 +62,7 @@ const ahead = 48
 
 const lineFeed = 10
 const carriageReturn = 13
+const tab = 9
 const space = 32
 const quote = 34
 const plus = 43
@@ -148,7 +149,7 @@ export function readFast(
       while (c === space) c = bytes[++p]!
       if (slot === skipped) {
         while (c !== delimiter && c !== lineFeed && c !== carriageReturn) {
-          if (c === quote) break line
+          if (c === quote || c > 126 || (c < space && c !== tab)) break line
           c = bytes[++p]!
         }
       } else if (slot === literal) {

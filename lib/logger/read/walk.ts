@@ -87,7 +87,7 @@ function carefully(state: WalkState, bytes: Uint8Array, from: number, end: numbe
   if (parts.length > 1) state.book.note('lone-carriage-returns', state.line + 1, parts[0]!)
   for (const [at, part] of parts.entries()) {
     state.line++
-    const whole = parts.length === 1 && !part.includes('\u0000')
+    const whole = parts.length === 1 && !part.includes('\u0000') && !part.includes('\ufffd')
     // The mark of byte order is no letter of the first cell.
     const given = {
       line: state.line,

@@ -242,6 +242,22 @@ export const tables: readonly Hostile[] = [
     unreadable: 1,
   },
   {
+    name: 'the last line cut off behind a blank in the stamp',
+    file: table(...quiet(5))
+      .replaceAll(',', '\t')
+      .slice(0, -9),
+    reads: quietReads(4),
+    tells: ['line-cut-short @6'],
+    unreadable: 1,
+  },
+  {
+    name: 'the last line cut off within quotation marks',
+    file: table(...quiet(5).map((line) => `"${line.replaceAll(',', '","')}"`)).slice(0, -9),
+    reads: quietReads(4),
+    tells: ['line-cut-short @6', 'quote-not-closed @6'],
+    unreadable: 1,
+  },
+  {
     name: 'no line feed at the end, and nothing cut off',
     file: table(...quiet(5)).slice(0, -1),
     reads: quietReads(5),

@@ -76,7 +76,7 @@ describe('a logger file', () => {
           }
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 100 },
     )
   })
 
@@ -100,7 +100,7 @@ describe('a logger file', () => {
         // The very last reading may lack what was cut off; what it says is said in full.
         expect(heard.slice(0, -1).filter((reading) => !known.has(reading))).toEqual([])
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     )
   })
 })

@@ -62,7 +62,7 @@ describe('the quick reading of lines', () => {
         const careful = readLog(file, answers, { quick: false })
         expect(quick).toEqual(careful)
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     )
   })
 
@@ -101,7 +101,7 @@ describe('a file that comes in pieces', () => {
           expect(await readLogFile(pieces(), answers)).toEqual(readLog(file, answers))
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 80 },
     )
   })
 })

@@ -52,7 +52,7 @@ describe('what a logger prints, in whatever form', () => {
         expect(read.rows.unreadable).toBe(0)
         expect(read.problems.filter(({ severity }) => severity !== 'note')).toEqual([])
       }),
-      { numRuns: 200 },
+      { numRuns: 120 },
     )
   })
 })

@@ -13,7 +13,9 @@ export function Year({ weeks }: { readonly weeks: readonly WeekOfWork[] }) {
   const there = weeks.map(({ hoursThere }) => (counted && Number.isFinite(hoursThere) ? hoursThere : 0))
   const top = Math.max(1, ...weeks.map(hoursOf), ...there)
   const y = (value: number) => height - (value / top) * height
-  const line = there.map((hours, at) => `${at === 0 ? 'M' : 'H'}${at * pitch} V${y(hours)}`).join(' ')
+  const line = there
+    .map((hours, at) => (at === 0 ? `M0 ${y(hours)}` : `H${at * pitch} V${y(hours)}`))
+    .join(' ')
   return (
     <figure className={style.year}>
       <figcaption>

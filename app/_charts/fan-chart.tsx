@@ -12,7 +12,7 @@ import { Legend, type LegendEntry } from './legend.tsx'
 import { openTable } from './open-table.ts'
 import { Reader } from './reader.tsx'
 import { useCrosshair } from './use-crosshair.ts'
-import { useWidth } from './use-width.ts'
+import { useRoom } from './use-room.ts'
 import style from './chart.module.css'
 
 const Drawing = dynamic(() => import('./fan-drawing.tsx').then((it) => it.FanDrawing), { ssr: false })
@@ -29,7 +29,8 @@ interface Props {
 export function FanChart({ name, picture, summary }: Props) {
   const id = useId()
   const table = useRef<HTMLDetailsElement>(null)
-  const [box, width] = useWidth()
+  const [box, room] = useRoom()
+  const { width, height } = room
   const places = useMemo(() => fanPlaces(picture), [picture])
   const onTable = () => openTable(table.current)
   const { cross, index, onKeyDown, pointer } = useCrosshair({ places, onTable })
@@ -43,10 +44,10 @@ export function FanChart({ name, picture, summary }: Props) {
           <p key={line}>{line}</p>
         ))}
       </figcaption>
-      <div className={style.plot} ref={box}>
+      <div className={style.plot} ref={box} style={room.onPaper ? { width } : undefined}>
         <p className={style.panelName}>Relative humidity</p>
-        <div className={`${style.panel} ${style.withTime}`} inert>
-          <Drawing {...{ id, picture, ticks }} />
+        <div className={`${style.panel} ${style.withTime}`} style={{ height }} inert>
+          <Drawing {...{ id, picture, ticks, width, height }} />
           <FanMarks picture={picture} />
         </div>
         <Reader

@@ -22,7 +22,7 @@ import { openTable } from './open-table.ts'
 import { Reader } from './reader.tsx'
 import { useCrosshair } from './use-crosshair.ts'
 import { useLoggerView } from './use-logger-view.ts'
-import { useWidth } from './use-width.ts'
+import { useRoom } from './use-room.ts'
 import style from './chart.module.css'
 
 // The drawing library is large and draws nothing on a server: it is fetched where a chart stands, after the words.
@@ -48,7 +48,8 @@ export function LoggerChart({ name, first, whole, ground, address }: Props) {
   const id = useId()
   const table = useRef<HTMLDetailsElement>(null)
   const { view, state, show } = useLoggerView(first, whole, address)
-  const [box, width] = useWidth()
+  const [box, room] = useRoom()
+  const { width } = room
   const { zone } = view
   const places = useMemo(() => middlesOf(view), [view])
   const momentAt = (share: number) => view.fromMs + share * (view.toMs - view.fromMs)
@@ -65,7 +66,7 @@ export function LoggerChart({ name, first, whole, ground, address }: Props) {
   const middle = momentAt(0.5)
   const words =
     cross.at === null ? null : readingWords(readAt(view, index, momentAt(cross.at)), { zone, ...ground })
-  const drawing = { id, view, ground, ticks: timeTicks(view, width < 520 ? 4 : width < 800 ? 5 : 8) }
+  const drawing = { id, view, ground, width, ticks: timeTicks(view, width < 520 ? 4 : width < 800 ? 5 : 8) }
   const all = view.fromMs <= whole.fromMs && view.toMs >= whole.toMs
   return (
     <figure className={style.figure}>
@@ -109,17 +110,22 @@ export function LoggerChart({ name, first, whole, ground, address }: Props) {
           All of it
         </button>
       </div>
-      <div className={style.plot} ref={box} aria-busy={state === 'fetching'}>
+      <div
+        className={style.plot}
+        ref={box}
+        style={room.onPaper ? { width } : undefined}
+        aria-busy={state === 'fetching'}
+      >
         <p className={style.panelName}>Relative humidity</p>
-        <div className={style.panel} inert>
-          <Humidity {...drawing} />
+        <div className={style.panel} style={{ height: room.height }} inert>
+          <Humidity {...drawing} height={room.height} />
           <LoggerMarks id={id} view={view} />
         </div>
         {temperatureScale(view) !== null && (
           <>
             <p className={style.panelName}>Temperature</p>
-            <div className={style.small} inert>
-              <Temperature {...drawing} />
+            <div className={style.small} style={{ height: room.small }} inert>
+              <Temperature {...drawing} height={room.small} />
             </div>
           </>
         )}

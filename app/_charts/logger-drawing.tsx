@@ -1,7 +1,7 @@
 'use client'
 
 import { memo, useMemo } from 'react'
-import { Area, ComposedChart, ReferenceArea, ReferenceLine, ResponsiveContainer } from 'recharts'
+import { Area, ComposedChart, ReferenceArea, ReferenceLine } from 'recharts'
 import type { Tick } from '../../lib/papers/store-axis.ts'
 import {
   humidityScale,
@@ -18,6 +18,8 @@ export interface DrawingProps {
   readonly view: ChartView
   readonly ground: ChartGround
   readonly ticks: readonly Tick[]
+  readonly width: number
+  readonly height: number
 }
 
 interface Point {
@@ -59,66 +61,74 @@ const extent = {
 } as const
 
 /** Relative humidity: the extent of each stretch, the band and limit it is held against, and where the logger is blind. */
-export const HumidityDrawing = memo(function HumidityDrawing({ id, view, ground, ticks }: DrawingProps) {
+export const HumidityDrawing = memo(function HumidityDrawing({
+  id,
+  view,
+  ground,
+  ticks,
+  width,
+  height,
+}: DrawingProps) {
   const points = useMemo(() => pointsOf(view), [view])
   const scale = humidityScale(view, ground)
   const { band, limitRhPercent: limit, floorRhPercent: floor } = ground
   return (
-    <ResponsiveContainer width="100%" height="100%">
-      <ComposedChart data={[...points]} margin={frame} accessibilityLayer={false}>
-        <Hatches id={id} />
-        {axes({ from: view.fromMs, to: view.toMs, ticks, scale, unit: '%', timeWords: false })}
-        {band !== null && (
-          <ReferenceArea
-            y1={Math.max(band.min, scale.from)}
-            y2={Math.min(band.max, scale.to)}
-            fill="var(--wash)"
-            fillOpacity={1}
-            stroke="var(--verdigris)"
-            strokeWidth={2}
-            ifOverflow="hidden"
-            label={{ value: 'needed', position: 'insideTopLeft', ...label }}
-          />
-        )}
-        {floor !== null && floor > scale.from && (
-          <ReferenceArea
-            y1={scale.from}
-            y2={floor}
-            fill={`url(#${id}-blind)`}
-            fillOpacity={1}
-            label={{ value: 'below what this logger can read', position: 'insideBottomLeft', ...label }}
-          />
-        )}
-        <Area dataKey="rh" {...extent} />
-        {limit !== null && (
-          <ReferenceLine
-            y={limit}
-            stroke="var(--rust)"
-            strokeWidth={2}
-            strokeDasharray="8 4"
-            label={{
-              value: `limit ${numberWords(limit)} %`,
-              position: 'insideBottomRight',
-              offset: 9,
-              ...label,
-            }}
-          />
-        )}
-      </ComposedChart>
-    </ResponsiveContainer>
+    <ComposedChart width={width} height={height} data={[...points]} margin={frame} accessibilityLayer={false}>
+      <Hatches id={id} />
+      {axes({ from: view.fromMs, to: view.toMs, ticks, scale, unit: '%', timeWords: false })}
+      {band !== null && (
+        <ReferenceArea
+          y1={Math.max(band.min, scale.from)}
+          y2={Math.min(band.max, scale.to)}
+          fill="var(--wash)"
+          fillOpacity={1}
+          stroke="var(--verdigris)"
+          strokeWidth={2}
+          ifOverflow="hidden"
+          label={{ value: 'needed', position: 'insideTopLeft', ...label }}
+        />
+      )}
+      {floor !== null && floor > scale.from && (
+        <ReferenceArea
+          y1={scale.from}
+          y2={floor}
+          fill={`url(#${id}-blind)`}
+          fillOpacity={1}
+          label={{ value: 'below what this logger can read', position: 'insideBottomLeft', ...label }}
+        />
+      )}
+      <Area dataKey="rh" {...extent} />
+      {limit !== null && (
+        <ReferenceLine
+          y={limit}
+          stroke="var(--rust)"
+          strokeWidth={2}
+          strokeDasharray="8 4"
+          label={{
+            value: `limit ${numberWords(limit)} %`,
+            position: 'insideBottomRight',
+            offset: 9,
+            ...label,
+          }}
+        />
+      )}
+    </ComposedChart>
   )
 })
 
 /** Temperature, small, below: it explains much of what humidity does. */
-export const TemperatureDrawing = memo(function TemperatureDrawing({ view, ticks }: DrawingProps) {
+export const TemperatureDrawing = memo(function TemperatureDrawing({
+  view,
+  ticks,
+  width,
+  height,
+}: Omit<DrawingProps, 'id' | 'ground'>) {
   const points = useMemo(() => pointsOf(view), [view])
   const scale = temperatureScale(view) ?? { from: 0, to: 30, ticks: [0, 15, 30] }
   return (
-    <ResponsiveContainer width="100%" height="100%">
-      <ComposedChart data={[...points]} margin={frame} accessibilityLayer={false}>
-        {axes({ from: view.fromMs, to: view.toMs, ticks, scale, unit: '°C' })}
-        <Area dataKey="temperature" {...extent} />
-      </ComposedChart>
-    </ResponsiveContainer>
+    <ComposedChart width={width} height={height} data={[...points]} margin={frame} accessibilityLayer={false}>
+      {axes({ from: view.fromMs, to: view.toMs, ticks, scale, unit: '°C' })}
+      <Area dataKey="temperature" {...extent} />
+    </ComposedChart>
   )
 })

@@ -3,6 +3,8 @@ import type { Quantiles, Range } from '../base/range.ts'
 import type { ClosedBox, Fan, Surroundings } from '../boxes/box.ts'
 import type { Departure } from '../boxes/departure.ts'
 import type { LeakEstimate } from '../boxes/learn.ts'
+import type { SaysLittle } from '../boxes/learn-little.ts'
+import type { Misfit } from '../boxes/learn-misfit.ts'
 import type { Renewal } from '../boxes/renewal.ts'
 
 /** What the model and a box's own readings say of it: how leaky it is, where it is going, when its gel is spent. */
@@ -24,6 +26,12 @@ export interface BoxOutlook {
   readonly departedSince: IsoDate | null
   /** The readings stray from the model more than they should: the bands are to be read with care. */
   readonly modelDoubtful: boolean
+  /** What does not fit, where something does not. */
+  readonly misfit?: Misfit | null
+  /** Why its own readings say little of its leak, where they do. */
+  readonly littleBecause?: SaysLittle | null
+  /** What set the day of the renewal. */
+  readonly renewalBecause?: Pick<Renewal, 'because' | 'guardRhPercent'> | null
 }
 
 /** The same with what it was reckoned from, for those who reckon on. */

@@ -1,6 +1,7 @@
 import type { IsoDate } from '../base/calendar.ts'
 import type { Quantiles, Range } from '../base/range.ts'
 import { numberWords } from './band.ts'
+import { littleWords, misfitWords, renewalBecauseWords } from './box-learnt.ts'
 import { renewalWords } from './box-renewal.ts'
 import { dayWords } from './day.ts'
 import { airChangesFromWords } from './store-place.ts'
@@ -14,6 +15,9 @@ interface Outlook {
   readonly renewOn: { readonly early: IsoDate | null; readonly late: IsoDate | null } | null
   readonly departedSince: IsoDate | null
   readonly modelDoubtful: boolean
+  readonly misfit?: keyof typeof misfitWords | null
+  readonly littleBecause?: keyof typeof littleWords | null
+  readonly renewalBecause?: Parameters<typeof renewalBecauseWords>[0] | null
 }
 
 /** What is likely of a box, in sentences, the most pressing first. */
@@ -32,18 +36,27 @@ export function outlookLines(outlook: Outlook, today: IsoDate): readonly string[
   }
   if (modelDoubtful)
     lines.push(
-      'What was read strays from the reckoning more than it should. Take the ribbons with care, and look at the box.',
+      [
+        'What was read strays from the reckoning more than it should. Take the ribbons with care, and look at the box.',
+        ...(outlook.misfit ? [misfitWords[outlook.misfit]] : []),
+      ].join(' '),
     )
   return lines
 }
 
 /** What the forecast rests on. */
-export function restsOnLines({ airChangesPerDay, airChangesFrom, surroundings }: Outlook): readonly string[] {
+export function restsOnLines(outlook: Outlook): readonly string[] {
+  const { airChangesPerDay, airChangesFrom, surroundings, littleBecause, renewalBecause } = outlook
   const { low, high } = airChangesPerDay
-  const air = `Its air changes ${airWords(low)} to ${airWords(high)} times a day, ${airChangesFromWords[airChangesFrom]}.`
-  return surroundings.from === 'assumed'
-    ? [air, 'The air of its room is only supposed: a logger in the room would narrow the forecast.']
-    : [air]
+  const renewal = renewalBecause ? renewalBecauseWords(renewalBecause) : null
+  return [
+    `Its air changes ${airWords(low)} to ${airWords(high)} times a day, ${airChangesFromWords[airChangesFrom]}.`,
+    ...(littleBecause ? [littleWords[littleBecause]] : []),
+    ...(surroundings.from === 'assumed'
+      ? ['The air of its room is only supposed: a logger in the room would narrow the forecast.']
+      : []),
+    ...(renewal === null ? [] : [`Renewal of the gel: ${renewal}`]),
+  ]
 }
 
 /** Air changes run over a wide range: two figures that count. */

@@ -71,11 +71,19 @@ export interface Stays {
   readonly why: 'stopped' | 'beside-a-stop' | 'no-one-band' | 'well-there'
 }
 
+/** A find for which there is no box. */
+export interface NoBox {
+  readonly findId: string
+  /** The box of the list it lies in still; nothing is put beside it there. */
+  readonly still: string | null
+  readonly why: readonly Nowhere[]
+}
+
 export interface PackProposal {
   readonly boxes: readonly ProposedBox[]
   /** In the order one walks: shelf by shelf of where things come from. */
   readonly moves: readonly ProposedMove[]
-  readonly nowhere: readonly { readonly findId: string; readonly why: readonly Nowhere[] }[]
+  readonly nowhere: readonly NoBox[]
   readonly stays: readonly Stays[]
   /** Boxes in use by the proposal, and how few there could be at the least. */
   readonly used: number

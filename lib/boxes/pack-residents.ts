@@ -16,11 +16,13 @@ export interface Residents {
   readonly opened: ReadonlyMap<PackBox, readonly PackFind[]>
 }
 
+/** `leftThere`: finds for which no box was found, so that they lie where they lay and nothing can be put beside them. */
 export function residentsOf(
   finds: readonly PackFind[],
   boxes: readonly PackBox[],
   begin: Begin,
   figures: PackFigures,
+  leftThere: ReadonlySet<string>,
 ): Residents {
   const byName = new Map(boxes.flatMap((box) => (box.name === null ? [] : [[box.name, box] as const])))
   const stays: Stays[] = []
@@ -36,10 +38,12 @@ export function residentsOf(
       else if (undecided(find)) stays.push({ findId: find.id, box: name, why: 'no-one-band' })
     }
     if (box === undefined) continue
-    if (stopped || own.some(undecided)) closed.add(box)
-    if (stopped || begin === 'afresh') continue
+    if (stopped || own.some((find) => undecided(find) || leftThere.has(find.id))) closed.add(box)
+    // Beside what goes on lying there the others are as well as they were; there is nothing to be gained by moving them.
+    const shared = own.some(({ id }) => leftThere.has(id))
+    if (stopped || (begin === 'afresh' && !shared)) continue
     const well = agreeing(
-      own.filter((find) => !undecided(find) && suits(find, box, figures)),
+      own.filter((find) => !undecided(find) && !leftThere.has(find.id) && suits(find, box, figures)),
       figures,
     )
     if (closed.has(box))

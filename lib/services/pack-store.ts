@@ -1,14 +1,14 @@
 import type { IsoDate } from '../base/calendar.ts'
 import { given, refused } from '../base/outcome.ts'
 import { missing, type Answer } from '../base/trouble.ts'
-import type { Packing } from '../boxes/bin-problem.ts'
 import { packBetter } from '../boxes/bins-better.ts'
 import { packAtOnce } from '../boxes/bins-first.ts'
 import { gelFiguresOf, gelForPacking, packFiguresOf } from '../boxes/pack-gel.ts'
 import type { PackBox, PackFind } from '../boxes/pack-find.ts'
 import type { PackProposal } from '../boxes/pack-proposal.ts'
 import type { Begin } from '../boxes/pack-residents.ts'
-import { packTask, proposalOf } from '../boxes/pack.ts'
+import { proposalOf } from '../boxes/pack-told.ts'
+import { packStoreBoxes } from '../boxes/pack.ts'
 import { wordsOf } from './box-line.ts'
 import type { KeptRecord, Project } from './kept.ts'
 import { packBox, packFind } from './pack-finds.ts'
@@ -83,10 +83,12 @@ export async function packStore(world: World, asked: PackAsked): Answer<StorePac
   const gelFor = gelForPacking(gelFiguresOf(world.knowledge), figures)
   const listed = boxesOf(world, data)
   const boxes = [...listed, ...toBeHad(listed, asked.more)]
-  const task = packTask({ finds, boxes, begin: asked.begin, figures, gelFor })
+  const store = { finds, boxes, begin: asked.begin, figures, gelFor }
+  const { task, packing } = packStoreBoxes(store, (bins) => {
+    const steps = (asked.longer ? stepsLonger : stepsAtFirst)(bins.items.length)
+    return packBetter(bins, packAtOnce(bins), { seed: 1, steps })
+  })
   const { bins } = task.problem
-  const steps = (asked.longer ? stepsLonger : stepsAtFirst)(bins.items.length)
-  const packing: Packing = packBetter(bins, packAtOnce(bins), { seed: 1, steps })
   const proof = await proveFewest(bins, packing)
   const proposal = proposalOf(task, proof.packing)
   return given({

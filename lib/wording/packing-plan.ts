@@ -31,7 +31,7 @@ export function nowhereWords(why: Nowhere): string {
     case 'no-box-alone':
       return 'It wants a box of its own, and none is empty.'
     case 'no-box-left':
-      return 'Every box that suits it is full.'
+      return 'Every box that suits it is full, or stays closed.'
     case 'no-box':
       return 'There is no box for it whose size is written.'
   }
@@ -50,17 +50,17 @@ export const nowhereHeadings: Readonly<Record<Nowhere['code'], string>> = {
   'no-room-for-temperature': 'No room at their temperature',
   'no-tight-box': 'No box is tight enough',
   'no-box-alone': 'No empty box for what lies alone',
-  'no-box-left': 'Every box that suits them is full',
+  'no-box-left': 'Every box that suits them is full or stays closed',
   'no-box': 'No box whose size is written',
 }
 
 /** What to see to as a find is put into its box; the shortest list that says it. */
 export function heedLines(heed: readonly Heed[]): readonly string[] {
   const lines: string[] = []
-  if (heed.includes('dry-first')) lines.push('dry it in the open first: nothing goes into a box wet')
-  if (heed.includes('ask-first')) lines.push('ask the conservator before it is moved')
-  if (heed.includes('size-supposed') || heed.includes('try-size')) lines.push('try whether it fits')
-  if (heed.includes('room-temperature')) lines.push('see whether the room is cool or mild enough for it')
+  if (heed.includes('dry-first')) lines.push('Dry it in the open first; nothing goes into a box wet.')
+  if (heed.includes('ask-first')) lines.push('Ask the conservator before it is moved.')
+  if (heed.includes('size-supposed') || heed.includes('try-size')) lines.push('Try whether it fits.')
+  if (heed.includes('room-temperature')) lines.push('See whether the room is cool or mild enough for it.')
   return lines
 }
 
@@ -81,7 +81,8 @@ interface Told {
 /** What the proposal comes to, in sentences. */
 export function packingLines({ proposal, usedNow, provedFewest }: Told): readonly string[] {
   const { used, atLeast, gelKg, moves, nowhere } = proposal
-  const boxes = `${countWords(used, 'box', 'boxes')} in use; now it is ${usedNow}.`
+  const many = countWords(used, 'box', 'boxes')
+  const boxes = used === usedNow ? `${many} in use, as many as now.` : `${many} in use instead of ${usedNow}.`
   const bound = provedFewest
     ? 'No packing of these finds needs fewer.'
     : `No packing of these finds needs fewer than ${atLeast}.`

@@ -3,13 +3,15 @@ import { packBetter } from '../../lib/boxes/bins-better.ts'
 import { packAtOnce } from '../../lib/boxes/bins-first.ts'
 import type { PackBox, PackFind } from '../../lib/boxes/pack-find.ts'
 import type { Begin } from '../../lib/boxes/pack-residents.ts'
-import { packTask, proposalOf } from '../../lib/boxes/pack.ts'
+import { proposalOf } from '../../lib/boxes/pack-told.ts'
+import { packStoreBoxes } from '../../lib/boxes/pack.ts'
 import { aBox, aFind, copper, figures, gelFor, lead, tub, wet } from './pack-samples.ts'
 
 function proposed(finds: readonly PackFind[], boxes: readonly PackBox[], begin: Begin = 'as-it-stands') {
-  const task = packTask({ finds, boxes, begin, figures, gelFor })
-  const { bins } = task.problem
-  const proposal = proposalOf(task, packBetter(bins, packAtOnce(bins), { seed: 1, steps: 5000 }))
+  const { task, packing } = packStoreBoxes({ finds, boxes, begin, figures, gelFor }, (bins) =>
+    packBetter(bins, packAtOnce(bins), { seed: 1, steps: 1500 }),
+  )
+  const proposal = proposalOf(task, packing)
   const together = proposal.boxes.map(({ findIds }) => findIds.map((id) => id.slice(3)).join(' '))
   const whyOf = (name: string) => proposal.nowhere.find(({ findId }) => findId === `id-${name}`)?.why
   return { proposal, together: together.toSorted(), whyOf }
@@ -184,7 +186,9 @@ describe('why a find has no box', () => {
     const small = aBox('B1', { volumeL: 0.3 })
     expect(
       proposed([aFind('a', { rank: 0 }), aFind('b'), aFind('c'), aFind('d')], [small]).proposal.nowhere,
-    ).toEqual(['c', 'd'].map((name) => ({ findId: `id-${name}`, why: [{ code: 'no-box-left' }] })))
+    ).toEqual(
+      ['c', 'd'].map((name) => ({ findId: `id-${name}`, still: null, why: [{ code: 'no-box-left' }] })),
+    )
     expect(proposed([aFind('a', { box: 'B1' }), aFind('b', { alone: true })], [small]).whyOf('b')).toEqual([
       { code: 'no-box-alone' },
     ])
@@ -231,7 +235,7 @@ describe('what stays where it is', () => {
         ['id-a', 'stopped'],
         ['id-b', 'beside-a-stop'],
       ])
-      expect(whyOf('c')).toEqual([{ code: 'no-box' }])
+      expect(whyOf('c')).toEqual([{ code: 'no-box-left' }])
       expect([proposal.used, proposal.moves]).toEqual([1, []])
     }
   })
@@ -242,7 +246,7 @@ describe('what stays where it is', () => {
       [aBox('B1', { stopped: true }), aBox('B2', { stopped: true })],
     )
     expect(proposal.stays).toEqual([{ findId: 'id-a', box: 'B1', why: 'beside-a-stop' }])
-    expect(whyOf('b')).toEqual([{ code: 'no-box' }])
+    expect(whyOf('b')).toEqual([{ code: 'no-box-left' }])
   })
 
   it('what no band suits waits for a conservator, and nothing new is put beside it', () => {
@@ -256,6 +260,40 @@ describe('what stays where it is', () => {
     expect(standing.proposal.moves.map(({ findId }) => findId)).toEqual(['id-c'])
     const afresh = proposed(finds, [aBox('B1'), aBox('B2')], 'afresh')
     expect(afresh.proposal.moves.map(({ findId }) => findId)).toEqual(['id-b', 'id-c'])
+  })
+})
+
+describe('what finds no box and lies in one', () => {
+  const far = { measured: { quantity: 1, massG: 50, lengthMm: 400, widthMm: 10, thicknessMm: 10 } }
+
+  it('goes on lying there, and nothing is put beside it', () => {
+    const boxes = [aBox('B1'), aBox('B2')]
+    const finds = [
+      aFind('a', { ...copper, ...far, box: 'B1' }),
+      aFind('b', { box: 'B2' }),
+      aFind('c', { ...copper, box: 'B2' }),
+    ]
+    const { proposal } = proposed(finds, boxes, 'afresh')
+    expect(proposal.nowhere).toEqual([
+      { findId: 'id-a', still: 'B1', why: [{ code: 'too-long', byMm: 120, sideMm: 420 }] },
+      { findId: expect.stringMatching(/id-[bc]/), still: 'B2', why: [{ code: 'no-box-left' }] },
+    ])
+    expect(proposal.stays.map(({ why }) => why)).toEqual(['well-there'])
+    expect(proposal.moves).toEqual([])
+    expect(proposal.used).toBe(2)
+  })
+
+  it('but whoever is well beside it stays', () => {
+    const finds = [
+      aFind('a', { ...far, box: 'B1', keep: 'wet', rhPercent: null }),
+      aFind('b', { box: 'B1' }),
+      aFind('c'),
+    ]
+    const { proposal } = proposed(finds, [aBox('B1'), aBox('B2')])
+    expect(proposal.stays.map(({ findId, why }) => [findId, why])).toEqual([['id-b', 'well-there']])
+    expect(proposal.moves.map(({ findId, to }) => [findId, proposal.boxes[to]!.box.name])).toEqual([
+      ['id-c', 'B2'],
+    ])
   })
 })
 

@@ -47,7 +47,7 @@ describe.skipIf(noBrowser)('packing the store', () => {
     const [, find, box] = /, (\S+) in (\S+)/.exec(said)!
     await firstMove(page).click()
     await page.getByText(`Kept: it is in ${box}.`).waitFor()
-    await page.getByRole('link', { name: box, exact: true }).first().click()
+    await page.getByRole('link', { name: box!, exact: true }).first().click()
     await page.getByRole('heading', { name: `Box ${box}`, level: 1 }).waitFor()
     const there = page.getByRole('link', { name: new RegExp(find!) }).first()
     await there.waitFor()

@@ -19,10 +19,13 @@ export function NoBox({ packing }: { readonly packing: StorePacking }) {
         <div key={code} className={style.group}>
           <h3>{`${nowhereHeadings[code]} (${group.length})`}</h3>
           <ul className={style.moves}>
-            {group.slice(0, mostOfEach).map(({ findId, why }) => (
+            {group.slice(0, mostOfEach).map(({ findId, still, why }) => (
               <li key={findId} className={style.left}>
                 <FindName packing={packing} findId={findId} />
-                <span>{why.map(nowhereWords).join(' ')}</span>
+                <span>
+                  {why.map(nowhereWords).join(' ')}
+                  {still !== null && ` It lies on in ${still}, and nothing is put beside it.`}
+                </span>
               </li>
             ))}
           </ul>

@@ -1,8 +1,6 @@
 import Link from 'next/link'
 import type { ProposedBox, ProposedMove } from '../../../lib/boxes/pack-proposal.ts'
 import type { StorePacking } from '../../../lib/services/pack-store.ts'
-import { capital } from '../../../lib/wording/capital.ts'
-import { listWords } from '../../../lib/wording/list.ts'
 import { heedLines } from '../../../lib/wording/packing-plan.ts'
 import { Invented } from '../../_marks/invented.tsx'
 import paper from '../../_papers/paper.module.css'
@@ -70,7 +68,7 @@ function MoveLine({ move, box, packing }: LineProps) {
       <span className={`print-only ${paper.tick}`} />
       <span>
         <Link className="tall" href={`/finds/${move.findId}`}>
-          <strong>{findNumber}</strong>
+          <strong className={style.number}>{findNumber}</strong>
           {` ${object}`}
         </Link>{' '}
         {packing.project.invented && <Invented quiet />}
@@ -81,7 +79,7 @@ function MoveLine({ move, box, packing }: LineProps) {
         <span className="soft">
           {[room, shelf === '' ? '' : `shelf ${shelf}`].filter(Boolean).map((word) => `, ${word}`)}
         </span>
-        {heed.length > 0 && <span className={style.heed}>{`${capital(listWords(heed))}.`}</span>}
+        {heed.length > 0 && <span className={style.heed}>{heed.join(' ')}</span>}
       </span>
       <span className="no-print">
         {box.box.name === null ? (

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
+import { countWords } from '../../../lib/wording/list.ts'
 import { yearWords } from '../../../lib/wording/renewal-weeks.ts'
 import { saidOfUntold } from '../../../lib/wording/renewals.ts'
 import { NoProject } from '../../_finds/no-project.tsx'
@@ -18,6 +19,9 @@ import { Week } from './week.tsx'
 import { Year } from './year.tsx'
 
 export const metadata: Metadata = { title: 'Gel to renew' }
+
+/** Two months: as far as the dates of one reading carry. */
+const weeksOpen = 8
 
 export default async function RenewalsPage() {
   const { chosen } = await projectsHere()
@@ -82,9 +86,17 @@ export default async function RenewalsPage() {
           <Cautions knowledge={services.knowledge} task="dry-gel-in-oven" />
         </>
       )}
-      {busy.map((week) => (
+      {busy.slice(0, weeksOpen).map((week) => (
         <Week key={week.on} week={week} boxes={boxes} />
       ))}
+      {busy.length > weeksOpen && (
+        <details className="section">
+          <summary>{`${countWords(busy.length - weeksOpen, 'week')} further ahead; they move with what is read and done until then`}</summary>
+          {busy.slice(weeksOpen).map((week) => (
+            <Week key={week.on} week={week} boxes={boxes} />
+          ))}
+        </details>
+      )}
       {busy.length === 0 && (
         <p className="measure">
           Gel falls due where a box says how much it holds, since when, and what its finds bear.{' '}

@@ -80,6 +80,7 @@ const severities = {
   'reading-repeated': 'note',
   'readings-disagree': 'warning',
   'unknown-time-zone': 'error',
+  'zone-said-in-file': 'note',
   'skipped-by-clock-change': 'error',
   'hour-told-twice': 'warning',
   'clock-not-changed': 'warning',

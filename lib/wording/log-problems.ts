@@ -129,6 +129,8 @@ const words: Readonly<Record<LogProblemCode, Words>> = {
     `${problem.count === 1 ? 'One moment is' : `${many(problem.count)} moments are`} told a second time with other values, first ${problem.found}. The first of the file was kept: look whether two loggers were joined.`,
   'unknown-time-zone': ({ found }) =>
     `${shown(found)} is no time zone known here. Give one as Europe/London, or a fixed offset as +01:00.`,
+  'zone-said-in-file': ({ found }) =>
+    `The file says itself how its clock was set (${shown(found)}); it was read by that. If it is wrong, give a fixed offset such as +01:00.`,
   'skipped-by-clock-change': (problem) =>
     `${readings(problem)} carry a time that clocks of this zone skipped in spring, first ${problem.found}. They were left out: if the logger’s clock is never changed, give its fixed offset instead.`,
   'hour-told-twice': (problem) =>

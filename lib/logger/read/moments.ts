@@ -7,7 +7,7 @@ import { usualStep } from './order-evidence.ts'
 import type { ProblemBook } from './problem-book.ts'
 import { eachRun } from './runs.ts'
 import { lineOf, type Store } from './store.ts'
-import { changesOf, fixedZone, offsetName, zoneBetween, type Zone } from './zone.ts'
+import { changesOf, fixedOffset, fixedZone, offsetName, zoneBetween, type Zone } from './zone.ts'
 import { walkZone } from './zone-walk.ts'
 
 export interface MomentsDecided {
@@ -95,16 +95,22 @@ function zoneFor(
   const main = largest(local)
   const usual = usualStep(main.store.civilMs.subarray(main.from, main.to), size(main))
   if (!(high >= low)) return { zone: fixedZone('UTC', 0), how: 'assumed', ask: null }
-  const named = answers.timeZone ?? hint?.zone ?? null
-  const zone = named === null ? null : zoneBetween(named, low - msPerDay, high + msPerDay)
+  const named = answers.timeZone
+  const lookUp = (name: string | null) =>
+    name === null ? null : zoneBetween(name, low - msPerDay, high + msPerDay)
+  // What the file says of its own clock counts for more than a zone of many files, but not than an offset given for it.
+  const overruled = named !== null && fixedOffset(named) !== null
+  const inHeading = overruled ? null : lookUp(hint?.zone ?? null)
+  const zone = inHeading ?? lookUp(named)
   if (named !== null && !zone) book.note('unknown-time-zone', null, named)
+  if (inHeading && named !== null && inHeading.name !== named)
+    book.note('zone-said-in-file', hint!.line, hint!.found)
   if (!zone) {
     const guess = guessClock(main.store.civilMs, main.from, main.to, usual)
     const ask = question(local, guess, hint, named !== null)
-    const likely = ask.proposed === null ? null : zoneBetween(ask.proposed, low - msPerDay, high + msPerDay)
-    return { zone: likely ?? fixedZone('UTC', 0), how: 'assumed', ask }
+    return { zone: lookUp(ask.proposed) ?? fixedZone('UTC', 0), how: 'assumed', ask }
   }
-  const how = answers.timeZone === null ? 'in-heading' : 'answered'
+  const how = inHeading ? 'in-heading' : 'answered'
   const changes = changesOf(zone)
   if (clockSeen(main.store.civilMs, main.from, main.to, changes, usual) !== 'fixed')
     return { zone, how, ask: null }

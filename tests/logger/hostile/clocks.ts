@@ -43,6 +43,20 @@ export const clocks: readonly Hostile[] = [
     tells: [],
   },
   {
+    name: 'a zone named above the table, another one answered',
+    file: `Time zone: UTC+02:00\n${table('2024-05-06 09:00,20,45', '2024-05-06 09:10,20.1,45.1')}`,
+    answers: { timeZone: 'Europe/London' },
+    reads: quietReads(2),
+    tells: ['zone-said-in-file @1'],
+  },
+  {
+    name: 'a zone named above the table, an offset given for the file',
+    file: `Time zone: UTC+02:00\n${table('2024-05-06 08:00,20,45', '2024-05-06 08:10,20.1,45.1')}`,
+    answers: { timeZone: '+01:00' },
+    reads: quietReads(2),
+    tells: [],
+  },
+  {
     name: 'a name above the table that several zones share',
     file: `Time zone: GMT Standard Time\n${table(...quiet(3))}`,
     answers: { timeZone: null },

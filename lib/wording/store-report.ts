@@ -99,7 +99,7 @@ export function gelSentence({ gel, renewals }: Report): string {
     const count = renewals.done.filter((one) => one.how === how).length
     if (count === 0) return []
     return how === 'unseen'
-      ? [`${count} of a box that nobody had read so that it could be told`]
+      ? [`${count} of ${count === 1 ? 'a box' : 'boxes'} that nobody had read so that it could be told`]
       : [`${count} ${renewalHowWords[how]}`]
   })
   return `${kilogramWords(gel.putInKg)} of dry gel went in, in ${countWords(gel.changes, 'renewal')}: ${listWords(ways)}.`
@@ -114,7 +114,7 @@ export function dueSentence({ renewals, to, ahead, boxes: all, states }: Report)
   if (told === 0) return limited === 0 ? 'No box asks for gel.' : 'When gel falls due can be told of no box.'
   const late = `${overdue === 0 ? 'none' : overdue} ${overdue > 1 ? 'were' : 'was'} overdue on ${dayWords(to)}`
   const next = `${likely === 0 ? 'none' : likely} ${likely > 1 ? 'are' : 'is'} likely to fall due by ${dayWords(ahead)}${perhaps === 0 ? '' : `, ${perhaps} more perhaps`}`
-  const untold = told === limited ? '' : ` Of the other ${limited - told} it cannot be told.`
+  const untold = told === limited ? '' : ` Of ${boxes(limited - told)} more it cannot be told.`
   return `Of ${boxes(told)} whose renewal can be told, ${late} and ${next}.${untold}`
 }
 
@@ -145,7 +145,7 @@ export function movementsSentence(movements: readonly Moved[]): string {
   const outside =
     needing.length === 0
       ? 'none of them asks for a humidity'
-      : `${countWords(days, 'day')} outside of their boxes for the ${needing.length} that ask for a humidity`
+      : `${countWords(days, 'day')} outside of their boxes for ${needing.length === 1 ? 'the one that asks' : `the ${needing.length} that ask`} for a humidity`
   const times = movements.length === 1 ? 'once' : countWords(movements.length, 'time')
   return `Finds were taken out ${times}: ${outside}${still === 0 ? '' : `; ${still} still out`}.`
 }

@@ -31,9 +31,9 @@ export function renewalDescription({ due, turn, safeOn, late }: PlannedRenewal):
 }
 
 const things: Readonly<Record<Missing, string>> = {
-  hours: 'hours',
-  oven: 'time in the oven',
-  gel: 'dry gel',
+  hours: 'too few hours',
+  oven: 'too little time in the oven',
+  gel: 'too little dry gel',
 }
 
 /** Why a renewal comes late, in words for a list: what there would have to be more of. */
@@ -41,8 +41,8 @@ export function missingWords({ overdue, missing }: Pick<NotInTime, 'overdue' | '
   if (missing.length === 0) return 'It was due before the first week; it comes first.'
   const want = listWords(missing.map((one) => things[one]))
   return overdue
-    ? `It was due before the first week, and there is not enough ${want} in it.`
-    : `There is not enough ${want} before its day.`
+    ? `It was due before the first week, and that week has ${want}.`
+    : `The weeks before its day have ${want}.`
 }
 
 /** What nobody has said, and what that means for the plan. */

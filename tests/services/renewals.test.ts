@@ -126,7 +126,7 @@ describe('the calendar of it', () => {
 
   it('names what is missing where something comes late', () => {
     expect(missingWords({ overdue: false, missing: ['hours', 'gel'] })).toBe(
-      'There is not enough hours and dry gel before its day.',
+      'The weeks before its day have too few hours and too little dry gel.',
     )
     expect(missingWords({ overdue: true, missing: [] })).toMatch(/comes first/)
   })

@@ -23,7 +23,7 @@ export function renewalWords({ early, late }: Renewal, today: IsoDate): string {
       : `not likely before ${dayWords(early)}`
   if (late <= today)
     return early === late
-      ? `past its date: it was due about ${dayWords(late)}`
+      ? 'past its date: the box stood over its limit when it was last read'
       : `past its date: it was likely due between ${betweenDaysWords(early, late)}`
   if (early <= today) return `perhaps due already, likely before ${dayWords(late)}`
   return early === late

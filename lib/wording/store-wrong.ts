@@ -75,7 +75,7 @@ export function wrongWords(wrong: Wrong): string {
         : `water due to be changed, last on ${dayWords(wrong.changedOn)}`
     case 'past-date':
       return wrong.early === null || wrong.early === wrong.late
-        ? `gel past its date, due about ${dayWords(wrong.late)}`
+        ? 'gel past its date: it stood over its limit when it was last read'
         : `gel past its date, due between ${betweenDaysWords(wrong.early, wrong.late)}`
     case 'perhaps-due':
       return wrong.late === null

@@ -88,7 +88,7 @@ describe.skipIf(noBrowser).each(devices)('a store from nothing, at %s', (_, opti
     await page.getByLabel('How much gel went in?').fill('0,5')
     await page.getByLabel('How dry was it?').fill('5')
     await page.getByRole('button', { name: 'Keep this' }).first().click()
-    await page.getByText(/Kept/).first().waitFor()
+    await page.getByText('Kept. The forecast begins anew').waitFor()
     await page.reload()
     expect(await page.locator('main').innerText()).not.toMatch(/not seated since/i)
 

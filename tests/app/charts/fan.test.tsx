@@ -89,7 +89,7 @@ describe('the day of renewal', () => {
     ['2027-03-03', null, 'not likely before 3 March 2027'],
     [null, null, 'farther off than we look ahead'],
     ['2026-05-01', '2026-09-01', 'past its date: it was likely due between 1 May and 1 September 2026'],
-    ['2026-11-18', '2026-11-18', 'past its date: it was due about 18 November 2026'],
+    ['2026-11-18', '2026-11-18', 'past its date: the box stood over its limit when it was last read'],
     ['2026-05-01', '2027-01-01', 'perhaps due already, likely before 1 January 2027'],
     ['2026-05-01', null, 'perhaps due already, perhaps not for long'],
   ])('%s to %s: %s', (early, late, words) => {

@@ -1,6 +1,6 @@
 import type { ClosedBox, Day, Surroundings } from './box.ts'
 import { courseAhead, knotsOf, type Foreseen } from './forecast-course.ts'
-import { shareBelow } from './forecast-mixture.ts'
+import { shareBelow, type Mixture } from './forecast-mixture.ts'
 
 /** When a box comes to a limit: a day, or null where that lies beyond what was looked ahead. */
 export interface TimeToLimit {
@@ -30,21 +30,33 @@ export function timeToLimit(
   box: ClosedBox,
   surroundings: Surroundings,
   foreseen: Foreseen,
-  { limitRhPercent, from, days = lookAheadDays }: LimitAsked,
+  { limitRhPercent, ...ask }: LimitAsked,
 ): TimeToLimit {
-  const first = Math.max(from, foreseen.asOf)
-  const knots = knotsOf(first, days)
-  const over = everOver(box, surroundings, foreseen, knots, limitRhPercent)
-  const reaches = (share: number) => dayAt(knots, over, share)
-  return {
-    limitRhPercent,
-    from: first,
-    until: knots.at(-1)!,
-    p10: reaches(0.1),
-    p50: reaches(0.5),
-    p90: reaches(0.9),
-    overAlready: over[0]!,
-    overAtAll: over.at(-1)!,
+  return lookingAhead(box, surroundings, foreseen, ask)(limitRhPercent)
+}
+
+/** The same for several limits of one box: its course is drawn once. */
+export function lookingAhead(
+  box: ClosedBox,
+  surroundings: Surroundings,
+  foreseen: Foreseen,
+  { from, days = lookAheadDays }: Omit<LimitAsked, 'limitRhPercent'>,
+): (limitRhPercent: number) => TimeToLimit {
+  const knots = knotsOf(Math.max(from, foreseen.asOf), days)
+  const course = courseAhead(box, surroundings, foreseen, knots)
+  return (limitRhPercent) => {
+    const over = everOver(course, limitRhPercent)
+    const reaches = (share: number) => dayAt(knots, over, share)
+    return {
+      limitRhPercent,
+      from: knots[0]!,
+      until: knots.at(-1)!,
+      p10: reaches(0.1),
+      p50: reaches(0.5),
+      p90: reaches(0.9),
+      overAlready: over[0]!,
+      overAtAll: over.at(-1)!,
+    }
   }
 }
 
@@ -52,15 +64,9 @@ export function timeToLimit(
  * Chance that the box has been over the limit by each day. What is unknown of a box is the same all along, so a box that is
  * over at the dampest of the season is one of those that are over at all: the chance never falls again.
  */
-function everOver(
-  box: ClosedBox,
-  surroundings: Surroundings,
-  foreseen: Foreseen,
-  knots: readonly Day[],
-  limitRhPercent: number,
-): readonly number[] {
+function everOver(course: readonly Mixture[], limitRhPercent: number): readonly number[] {
   let most = 0
-  return courseAhead(box, surroundings, foreseen, knots).map((mixture) => {
+  return course.map((mixture) => {
     most = Math.max(most, 1 - shareBelow(mixture, limitRhPercent))
     return most
   })

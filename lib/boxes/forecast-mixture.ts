@@ -7,8 +7,8 @@ export interface Mixture {
   readonly deviations: Float64Array
 }
 
-/** No normal law matters further out, in its standard deviations. */
-const reach = 6
+/** Further out, in standard deviations, lies one case in 300,000 of a normal law: it counts as none. */
+const reach = 4.5
 
 /** Share of the cases in which the number lies below a value [one]. */
 export function shareBelow({ weights, means, deviations }: Mixture, value: number): number {

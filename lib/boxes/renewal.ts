@@ -1,5 +1,5 @@
 import type { ClosedBox, Day, Surroundings } from './box.ts'
-import { timeToLimit, type TimeToLimit } from './forecast-limit.ts'
+import { lookingAhead, type TimeToLimit } from './forecast-limit.ts'
 import type { LeakEstimate } from './learn.ts'
 
 export interface Renewal {
@@ -28,23 +28,17 @@ export function renewalOf(
   ask: RenewalAsked,
 ): Renewal | null {
   if (box.limitRhPercent === null) return null
-  const limit = { ...ask, limitRhPercent: box.limitRhPercent }
-  const crossing = timeToLimit(box, surroundings, estimate, limit)
+  const reaches = lookingAhead(box, surroundings, estimate, ask)
+  const crossing = reaches(box.limitRhPercent)
   const guardRhPercent = workableGuard(box, estimate.errorRhPercent)
-  const as = (renewBy: Day | null, because: Renewal['because']) => ({
+  const as = (renewBy: Day | null, because: Renewal['because']): Renewal => ({
     crossing,
     renewBy,
     because,
     guardRhPercent,
   })
   if (crossing.overAlready >= 0.5) return as(crossing.from, 'over-already')
-  const guarded =
-    guardRhPercent === null
-      ? null
-      : timeToLimit(box, surroundings, estimate, {
-          ...limit,
-          limitRhPercent: box.limitRhPercent - guardRhPercent,
-        }).p50
+  const guarded = guardRhPercent === null ? null : reaches(box.limitRhPercent - guardRhPercent).p50
   if (guarded !== null && (crossing.p10 === null || guarded < crossing.p10))
     return as(guarded, 'sensor-guard')
   return as(crossing.p10, crossing.p10 === null ? null : 'one-in-ten')

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util'
+import { boxFigures } from './boxes.ts'
 import { keystrokeFigures, type Spread } from './keystrokes.ts'
 import { loggerFigures } from './logger.ts'
 import { smallFigures, storeFigures } from './packing.ts'
@@ -6,7 +7,7 @@ import { planFigures } from './plans.ts'
 import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
-/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing …]`: prints our figures beside their peers of the same run, as ratios. */
+/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing|boxes …]`: prints our figures beside their peers of the same run, as ratios. */
 const benches: Readonly<Record<string, () => Promise<void>>> = {
   rules: async () => {
     console.log('rule matching (records a second, ratio to hand-written code)')
@@ -39,18 +40,19 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
     const { readings, bytes, rounds, byteLoop, ours, duckdb, answers, disagree, year } = await loggerFigures()
     const whole = (number: number) => Math.round(number).toLocaleString('en')
     const times = (seconds: number) => `${(seconds / byteLoop.seconds).toFixed(2)}× the byte loop`
+    const cpu = (seconds: number) => `processor ${seconds.toFixed(2)} s`
     console.log(
       `${whole(readings)} readings of a logger, ${whole(bytes)} bytes; medians of ${rounds} rounds in turn`,
     )
     console.log(
-      `  each byte looked at once       ${byteLoop.seconds.toFixed(2)} s, at most ${whole(byteLoop.peakMegabytes)} MB`,
+      `  each byte looked at once       ${byteLoop.seconds.toFixed(2)} s (${cpu(byteLoop.cpuSeconds)}), at most ${whole(byteLoop.peakMegabytes)} MB`,
     )
     console.log(
-      `  ours, read and all answers     ${ours.seconds.toFixed(2)} s, ${times(ours.seconds)}, at most ${whole(ours.peakMegabytes)} MB`,
+      `  ours, read and all answers     ${ours.seconds.toFixed(2)} s, ${times(ours.seconds)} (${cpu(ours.cpuSeconds)}, ${(ours.cpuSeconds / byteLoop.cpuSeconds).toFixed(2)}×), at most ${whole(ours.peakMegabytes)} MB`,
     )
     console.log(`    of that reading              ${ours.readSeconds.toFixed(2)} s`)
     console.log(
-      `  DuckDB on two threads          ${duckdb.seconds.toFixed(2)} s, ${(duckdb.seconds / ours.seconds).toFixed(1)}× ours, at most ${whole(duckdb.peakMegabytes)} MB`,
+      `  DuckDB on two threads          ${duckdb.seconds.toFixed(2)} s, ${(duckdb.seconds / ours.seconds).toFixed(1)}× ours (${cpu(duckdb.cpuSeconds)}, ${(duckdb.cpuSeconds / ours.cpuSeconds).toFixed(1)}×), at most ${whole(duckdb.peakMegabytes)} MB`,
     )
     console.log(
       `  other limits on what is loaded ${ours.newLimitsSeconds.toFixed(2)} s, ${times(ours.newLimitsSeconds)}`,
@@ -81,6 +83,18 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
         `  ${String(one.items).padStart(3)} ${(one.classes ? 'classes' : 'plain').padEnd(8)} ${one.ours.join(' ')} / ${exact} / ${one.firstFit.join(' ')} / ${one.bound.join(' ')}   ${one.oursMilliseconds.toFixed(0)} ms, the solver ${Math.round(one.solverMilliseconds / one.oursMilliseconds).toLocaleString('en')}× as long`,
       )
     }
+  },
+  boxes: async () => {
+    const figures = boxFigures()
+    const milliseconds = (number: number) => `${number.toFixed(1)} ms`
+    console.log('a box with a year of its logger, one core')
+    console.log(`  its leak                ${milliseconds(figures.learnMilliseconds)}`)
+    console.log(`  a year foretold         ${milliseconds(figures.forecastMilliseconds)}`)
+    console.log(`  whether it departs      ${milliseconds(figures.departureMilliseconds)}`)
+    console.log(`a store of ${figures.boxes} boxes, one in ten under a logger`)
+    console.log(`  leaks, renewals, departures of all    ${figures.storeSeconds.toFixed(1)} s`)
+    console.log(`  of that, boxes of one model pooled    ${figures.poolSeconds.toFixed(1)} s`)
+    console.log(`  where a logger would tell most        ${figures.logNextSeconds.toFixed(1)} s`)
   },
   keystrokes: async () => {
     const figures = await keystrokeFigures()

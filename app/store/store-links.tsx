@@ -18,14 +18,17 @@ const links = [
   { href: '/sheets/salvage', label: 'Salvage list' },
 ] as const
 
-/** What is done in a store. */
+/** As many are done every week; the rest now and then. */
+const often = 3
+
+/** What is done in a store, what is done most first. */
 export function StoreLinks() {
   return (
     <nav aria-label="Work in the store" className="no-print">
       <ul className={style.links}>
         {links.map(({ href, label }, at) => (
           <li key={href}>
-            <Link className={at === 0 ? 'button first' : 'button'} href={href}>
+            <Link className={at === 0 ? 'button first' : at < often ? 'button' : 'tall'} href={href}>
               {label}
             </Link>
           </li>

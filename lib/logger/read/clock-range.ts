@@ -1,4 +1,5 @@
 import { civilText, msPerDay } from './civil.ts'
+import { everyBlock } from './blocks.ts'
 import type { ProblemBook } from './problem-book.ts'
 import { lineOf, type Store } from './store.ts'
 
@@ -15,17 +16,29 @@ export interface StampSpan {
   readonly longestStep: number
 }
 
-/** Files in order, which are the most, are looked through quickly; null: this one is not. */
-function risingSpan({ civilMs, count }: Store): StampSpan | null {
-  let before = civilMs[0]!
-  let longestStep = 0
-  for (let at = 1; at < count; at++) {
+/** The longest step of stamps that rise all the way; -1: they do not. */
+function longestRise(civilMs: Float64Array, from: number, to: number, longest: number): number {
+  let before = civilMs[from]!
+  let most = longest
+  for (let at = from + 1; at < to; at++) {
     const ms = civilMs[at]!
-    if (!(ms > before)) return null
-    if (ms - before > longestStep) longestStep = ms - before
+    const step = ms - before
+    if (!(step > 0)) return -1
+    if (step > most) most = step
     before = ms
   }
-  return { first: civilMs[0]!, last: before, forward: count - 1, backward: 0, longestStep }
+  return most
+}
+
+/** Files in order, which are the most, are looked through quickly; null: this one is not. */
+function risingSpan({ civilMs, count }: Store): StampSpan | null {
+  let longestStep = 0
+  const rising = everyBlock(count, (from, to) => {
+    longestStep = longestRise(civilMs, from, to, longestStep)
+    return longestStep >= 0
+  })
+  if (!rising || count === 0 || Number.isNaN(civilMs[0]!)) return null
+  return { first: civilMs[0]!, last: civilMs[count - 1]!, forward: count - 1, backward: 0, longestStep }
 }
 
 export function spanOf(store: Store): StampSpan {

@@ -19,14 +19,9 @@ const quantityOfUnit = (unit: Unit | null): Quantity | null =>
   unit === null ? null : isTemperatureUnit(unit) ? 'temperature' : 'humidity'
 
 /** What a column holds by its heading, else by the unit behind its values; null: neither says it. */
-function quantityOf(column: ColumnSeen): Quantity | null {
-  const { headingSense } = column
-  if (headingSense === 'temperature' || headingSense === 'humidity') {
-    const behind = quantityOfUnit(column.unit)
-    // `%` behind the values of a column headed as temperature is no temperature.
-    return behind !== null && behind !== headingSense ? behind : headingSense
-  }
-  return headingSense === 'other-quantity' ? null : quantityOfUnit(column.unit)
+function quantityOf({ headingSense, unit }: ColumnSeen): Quantity | null {
+  if (headingSense === 'temperature' || headingSense === 'humidity') return headingSense
+  return headingSense === 'other-quantity' ? null : quantityOfUnit(unit)
 }
 
 const loose = (

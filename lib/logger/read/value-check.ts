@@ -1,3 +1,4 @@
+import { everyBlock } from './blocks.ts'
 import { openTally, printed } from './cell-tally.ts'
 import type { ProblemBook } from './problem-book.ts'
 import { lineOf, type Store } from './store.ts'
@@ -10,8 +11,22 @@ const coldest = -80
 const warmest = 120
 
 /** Most columns hold nothing out of range and no gap, and that is quickly seen. */
-function isWithin(column: Float32Array, count: number, low: number, high: number): boolean {
-  for (let at = 0; at < count; at++) if (!(column[at]! >= low && column[at]! <= high)) return false
+const isWithin = (column: Float32Array, count: number, low: number, high: number): boolean =>
+  everyBlock(count, (from, to) => within(column, from, to, low, high))
+
+function within(column: Float32Array, from: number, to: number, low: number, high: number): boolean {
+  for (let at = from; at < to; at++) if (!(column[at]! >= low && column[at]! <= high)) return false
+  return true
+}
+
+/** No step from one value to the next is longer than so much. */
+function isSmooth(column: Float32Array, from: number, to: number, longest: number): boolean {
+  let before = column[from]!
+  for (let at = from + 1; at < to; at++) {
+    const now = column[at]!
+    if (now - before > longest || before - now > longest) return false
+    before = now
+  }
   return true
 }
 
@@ -60,14 +75,18 @@ function crosses(t: Float32Array, rh: Float32Array, at: number, last: number): b
   )
 }
 
+/** Temperature and humidity that change places move by more than this [°C]. */
+const longestStep = 10
+
 /** Temperature and humidity that change places from one reading to the next: told, not mended. */
 function checkSwap(store: Store, warm: number, damp: number, book: ProblemBook): void {
   const t = store.values[warm]!
   const rh = store.values[damp]!
+  if (everyBlock(store.count, (from, to) => isSmooth(t, from, to, longestStep))) return
   let before = t[0]!
   for (let at = 1; at < store.count; at++) {
     const now = t[at]!
-    if (Math.abs(now - before) > 10 && crosses(t, rh, at, store.count - 1)) {
+    if (Math.abs(now - before) > longestStep && crosses(t, rh, at, store.count - 1)) {
       book.note('columns-seem-swapped', lineOf(store, at), `${printed(now)} | ${printed(rh[at]!)}`)
     }
     before = now

@@ -76,6 +76,12 @@ export const values: readonly Hostile[] = [
     ['wrong-unit @4'],
   ),
   {
+    name: 'headings and units that contradict each other all the way',
+    file: 'time,temperature,humidity\n2024-05-06 07:00,45 %,20 °C\n2024-05-06 07:10,46 %,21 °C\n',
+    reads: [],
+    tells: ['wrong-unit @2 ×2', 'wrong-unit @2 ×2', 'channel-without-values', 'no-readings @2'],
+  },
+  {
     name: 'marks between thousands',
     file: 'time;t °C;rh %\n2024-05-06 07:00;20,0;45,0\n2024-05-06 07:10;1.020,5;45,1\n',
     reads: ['2024-05-06 07:00 20 45', '2024-05-06 07:10 - 45.1'],

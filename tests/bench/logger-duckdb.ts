@@ -1,12 +1,12 @@
 import { DuckDBInstance } from '@duckdb/node-api'
-import { asked, peakMegabytes, type Answers } from './logger-answers.ts'
+import { asked, clocks, peakMegabytes, type Answers } from './logger-answers.ts'
 
 /**
  * Runs by itself: `logger-duckdb.ts FILE`. The same questions in SQL, on two threads, put as well as we know: moments as plain
  * timestamps and whole milliseconds (with a time zone everything takes several times as long), the step computed once.
  */
 const file = process.argv[2]!.replaceAll("'", "''")
-const start = performance.now()
+const took = clocks()
 const instance = await DuckDBInstance.create(':memory:', { threads: '2' })
 const db = await instance.connect()
 const rows = async (sql: string) =>
@@ -60,6 +60,6 @@ const months = (
     temperatureC: three(numbers.slice(3)),
   }
 })
-const seconds = (performance.now() - start) / 1000
+const ran = took()
 const answers: Answers = { readings, shareInBand, longExcursions, highestDayRhPercent, percentiles, months }
-console.log(JSON.stringify({ seconds, peakMegabytes: peakMegabytes(), answers }))
+console.log(JSON.stringify({ ...ran, peakMegabytes: peakMegabytes(), answers }))

@@ -2,14 +2,14 @@ import { againstBand } from '../../lib/logger/beyond.ts'
 import { excursionsIn } from '../../lib/logger/excursions.ts'
 import { monthsOf } from '../../lib/logger/months.ts'
 import { percentile } from '../../lib/logger/percentiles.ts'
-import { rankedOf, profileOf } from '../../lib/logger/profile.ts'
+import { above, below, profileOf, rankedOf, stoodMs } from '../../lib/logger/profile.ts'
 import { noAnswers } from '../../lib/logger/read/log-answers.ts'
 import { rollingMeans } from '../../lib/logger/rolling.ts'
 import type { Series } from '../../lib/logger/series.ts'
 import { statisticsOf } from '../../lib/logger/statistics.ts'
 import { stretchesOf, withHumidity } from '../../lib/logger/stretches.ts'
 import { readLogAt } from '../../lib/services/read-log-at.ts'
-import { asked, peakMegabytes, type Answers } from './logger-answers.ts'
+import { asked, clocks, peakMegabytes, type Answers } from './logger-answers.ts'
 
 /** Runs by itself: `logger-ours.ts FILE`. The file as the command reads it, then the same answers as the peers give. */
 const error = { rhPercent: 3, shape: 'normal', coverageFactor: 2 } as const
@@ -18,7 +18,8 @@ function answersOf(series: Series): Answers {
   const read = withHumidity(series)
   const stretches = stretchesOf(read, asked.longestStepMs)
   const profile = profileOf(read, stretches, 0)
-  const { readMs, inMs } = againstBand(read, stretches, profile, { band: asked.band, error })
+  const readMs = stoodMs(profile)
+  const outMs = above(profile, asked.band.maxRhPercent).ms + below(profile, asked.band.minRhPercent).ms
   const excursions = excursionsIn(read, stretches, { aboveRhPercent: asked.excursionRhPercent, error })
   const day = rollingMeans(read, stretches, asked.windowMs, 0)
   const ranked = rankedOf(profile)
@@ -26,7 +27,7 @@ function answersOf(series: Series): Answers {
     values!
   return {
     readings: profile.readings,
-    shareInBand: inMs / readMs,
+    shareInBand: 1 - outMs / readMs,
     longExcursions: excursions.filter(({ fromMs, toMs }) => toMs - fromMs > asked.excursionHours * 3_600_000)
       .length,
     highestDayRhPercent: day!.highest.rhPercent,
@@ -41,12 +42,12 @@ function answersOf(series: Series): Answers {
 }
 
 const file = process.argv[2]!
-const start = performance.now()
+const took = clocks()
 const { channels } = await readLogAt(file, noAnswers)
-const readSeconds = (performance.now() - start) / 1000
+const readSeconds = took().seconds
 const { series } = channels[0]!
 const answers = answersOf(series)
-const seconds = (performance.now() - start) / 1000
+const ran = took()
 const peak = peakMegabytes()
 
 const timed = (work: () => unknown) => {
@@ -65,5 +66,5 @@ const everythingSeconds = timed(() =>
   statisticsOf(series, { band: asked.band, error, leastCoveragePercent: 75 }),
 )
 console.log(
-  JSON.stringify({ seconds, peakMegabytes: peak, readSeconds, newLimitsSeconds, everythingSeconds, answers }),
+  JSON.stringify({ ...ran, peakMegabytes: peak, readSeconds, newLimitsSeconds, everythingSeconds, answers }),
 )

@@ -58,9 +58,12 @@ export function fewWords(count: number, one: string, many = `${one}s`): string {
 
 /** What stands in a store or room: `40 boxes with 312 finds; nine tubs, two past their days`. */
 export function standsWords({ boxes, finds, tubs, tubsPast }: Counted): string {
+  const past =
+    tubsPast === 0 ? '' : `, ${small[tubsPast] ?? tubsPast} past ${tubsPast === 1 ? 'its' : 'their'} days`
+  if (boxes === 0 && tubs > 0) return `${fewWords(tubs, 'tub')} with ${countWords(finds, 'find')}${past}`
   const dry = `${countWords(boxes, 'box', 'boxes')} with ${countWords(finds, 'find')}`
   if (tubs === 0) return dry
-  return `${dry}; ${fewWords(tubs, 'tub')}${tubsPast === 0 ? '' : `, ${small[tubsPast] ?? tubsPast} past ${tubsPast === 1 ? 'its' : 'their'} days`}`
+  return `${dry}; ${fewWords(tubs, 'tub')}${past}`
 }
 
 /** What the air exchange of a box rests on. */

@@ -1,17 +1,17 @@
 import type { Quantiles } from '../base/range.ts'
 
-/** A reckoned number as far as it counts: two figures, whole ones from ten on; `0` where it is hardly anything. */
+/** A reckoned number as far as it counts: two figures, never more than two behind the point; `0` where it is hardly anything. */
 export function roundWords(value: number): string {
   const size = Math.abs(value)
   if (size < 0.05) return '0'
-  return Number(value.toPrecision(2)).toLocaleString('en-GB')
+  return Number(size < 1 ? value.toFixed(2) : value.toPrecision(2)).toLocaleString('en-GB')
 }
 
 /** Dry gel, grams below a kilogram, as far as it counts. */
 export function aboutKilogramWords(kg: number): string {
   const size = Math.abs(kg)
   if (size < 0.005) return '0 kg'
-  return size < 1 ? `${roundWords(kg * 1000)} g` : `${roundWords(kg)} kg`
+  return size < 0.995 ? `${roundWords(kg * 1000)} g` : `${roundWords(kg)} kg`
 }
 
 export type Amount = 'renewals' | 'gel'

@@ -24,7 +24,7 @@ export function AtRisk({ told: { report, findNumbers, boxIds } }: { readonly tol
       {atRisk.length > first && (
         <details>
           <summary>{`${atRisk.length - first} more boxes`}</summary>
-          <RiskTable boxes={atRisk.slice(first)} most={most} boxIds={boxIds} />
+          <RiskTable boxes={atRisk.slice(first)} most={most} boxIds={boxIds} further />
         </details>
       )}
       {atRisk.length > 0 && (
@@ -57,11 +57,12 @@ interface RiskTableProps {
   readonly boxes: StoreYear['report']['atRisk']
   readonly most: number
   readonly boxIds: StoreYear['boxIds']
+  readonly further?: boolean
 }
 
-function RiskTable({ boxes, most, boxIds }: RiskTableProps) {
+function RiskTable({ boxes, most, boxIds, further = false }: RiskTableProps) {
   return (
-    <Scroll name="Boxes that were over, the fullest first">
+    <Scroll name={further ? 'Further boxes that were over' : 'Boxes that were over, the fullest first'}>
       <table className="broad">
         <thead>
           <tr>

@@ -19,7 +19,7 @@ export function Movements({ told: { movements, running } }: { readonly told: Sto
       {movements.length > first && (
         <details>
           <summary>{`${movements.length - first} more times`}</summary>
-          <MovedTable movements={movements.slice(first)} running={running} />
+          <MovedTable movements={movements.slice(first)} running={running} further />
         </details>
       )}
       {movements.length > 0 && <Rests lines={[movementsRestLine]} />}
@@ -27,9 +27,13 @@ export function Movements({ told: { movements, running } }: { readonly told: Sto
   )
 }
 
-function MovedTable({ movements, running }: Pick<StoreYear, 'movements' | 'running'>) {
+interface MovedProps extends Pick<StoreYear, 'movements' | 'running'> {
+  readonly further?: boolean
+}
+
+function MovedTable({ movements, running, further = false }: MovedProps) {
   return (
-    <Scroll name="Finds that were out, the longest first">
+    <Scroll name={further ? 'Further finds that were out' : 'Finds that were out, the longest first'}>
       <table className="broad">
         <thead>
           <tr>

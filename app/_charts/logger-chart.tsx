@@ -5,7 +5,6 @@ import { useId, useMemo, useRef } from 'react'
 import { timeTicks } from '../../lib/papers/store-axis.ts'
 import {
   middlesOf,
-  shifted,
   temperatureScale,
   zoomedRound,
   type ChartGround,
@@ -20,6 +19,7 @@ import { LoggerMarks } from './logger-marks.tsx'
 import { LoggerTable } from './logger-table.tsx'
 import { openTable } from './open-table.ts'
 import { Reader } from './reader.tsx'
+import { StretchButtons } from './stretch-buttons.tsx'
 import { useCrosshair } from './use-crosshair.ts'
 import { useLoggerView } from './use-logger-view.ts'
 import { useRoom } from './use-room.ts'
@@ -63,11 +63,9 @@ export function LoggerChart({ name, first, whole, ground, address }: Props) {
     clear()
     void show(span)
   }
-  const middle = momentAt(0.5)
   const words =
     cross.at === null ? null : readingWords(readAt(view, index, momentAt(cross.at)), { zone, ...ground })
   const drawing = { id, view, ground, width, ticks: timeTicks(view, width < 520 ? 4 : width < 800 ? 5 : 8) }
-  const all = view.fromMs <= whole.fromMs && view.toMs >= whole.toMs
   return (
     <figure className={style.figure}>
       <figcaption className={style.words}>
@@ -78,38 +76,7 @@ export function LoggerChart({ name, first, whole, ground, address }: Props) {
           ))}
         </div>
       </figcaption>
-      <div className={`${style.buttons} no-print`} role="group" aria-label={`Stretch of ${name}`}>
-        <button className="button" type="button" onClick={() => go(zoomedRound(view, middle, 0.5))}>
-          Nearer
-        </button>
-        <button
-          className="button"
-          type="button"
-          disabled={all}
-          onClick={() => go(zoomedRound(view, middle, 2))}
-        >
-          Wider
-        </button>
-        <button
-          className="button"
-          type="button"
-          disabled={view.fromMs <= whole.fromMs}
-          onClick={() => go(shifted(view, -0.5))}
-        >
-          Earlier
-        </button>
-        <button
-          className="button"
-          type="button"
-          disabled={view.toMs >= whole.toMs}
-          onClick={() => go(shifted(view, 0.5))}
-        >
-          Later
-        </button>
-        <button className="button" type="button" disabled={all} onClick={() => go(whole)}>
-          All of it
-        </button>
-      </div>
+      <StretchButtons name={name} view={view} whole={whole} onGo={go} />
       <div
         className={style.plot}
         ref={box}

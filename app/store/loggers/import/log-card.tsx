@@ -51,6 +51,16 @@ export function LogCard({ file, known, onSaid, onAnswer, onKeep, onDrop }: Props
           {says}
         </p>
       )}
+      {read === null && says !== null && (
+        <div className={style.does}>
+          <button type="button" className="button first" onClick={() => onAnswer(said)}>
+            Try again
+          </button>
+          <button type="button" className="button" onClick={onDrop}>
+            Leave it
+          </button>
+        </div>
+      )}
       {read !== null && (
         <>
           {read.kept !== null && kept === null && (

@@ -9,7 +9,7 @@ const shown = (value: number, digits: number) =>
   value.toLocaleString('en-GB', { minimumFractionDigits: digits, maximumFractionDigits: digits })
 
 /** `magnesium-chloride` as a person says it. */
-const saltWords = (salt: string) => salt.replaceAll('-', ' ')
+export const saltWords = (salt: string): string => salt.replaceAll('-', ' ')
 
 /** What a salt holds the air at, and the second source where it says something else. */
 export function fixedPointWords({

@@ -2,7 +2,9 @@ import type { Metadata } from 'next'
 import Link from 'next/link'
 import { notFound } from 'next/navigation'
 import type { ChannelShown, LoggerShown } from '../../../../lib/services/show-logger.ts'
+import { correctionThrough } from '../../../../lib/climate/fixed-points-correction.ts'
 import { dayWords } from '../../../../lib/wording/day.ts'
+import { correctionWords } from '../../../../lib/wording/humidity-salts.ts'
 import { LoggerChart } from '../../../_charts/logger-chart.tsx'
 import { Invented } from '../../../_marks/invented.tsx'
 import { asked, type SearchParams } from '../../../_server/asked.ts'
@@ -12,7 +14,9 @@ import { AskForm } from '../../_forms/ask-form.tsx'
 import { Cautions } from '../../_forms/cautions.tsx'
 import { Excursions } from '../../boxes/[id]/excursions.tsx'
 import { mendLogger } from '../act.ts'
+import { keepSalts } from '../keep-salts.ts'
 import { loggerQuestions } from '../logger-questions.ts'
+import { saltQuestions } from '../salt-questions.ts'
 import { viewAddress, viewOf } from '../view-of.ts'
 import { Files, Stood } from './stood.tsx'
 import { Told } from './told.tsx'
@@ -40,6 +44,7 @@ export default async function LoggerPage({ params, searchParams }: Props) {
   const zone = setting.timeZone ?? 'UTC'
   const { serial, model, calibration_due } = logger.given
   const overdue = calibration_due !== undefined && calibration_due < today
+  const corrected = correctionThrough(logger.given.salts ?? [])
   const hidden = { id: logger.id, project: project.id, version: String(logger.version), serial }
   return (
     <>
@@ -48,6 +53,7 @@ export default async function LoggerPage({ params, searchParams }: Props) {
         <p className="soft">
           {model} {project.invented && <Invented />}
         </p>
+        {corrected.ok && <p>{`Its readings are corrected. ${correctionWords(corrected.value)}`}</p>}
         {overdue && (
           <p>
             <strong>{`It was due to be calibrated on ${dayWords(calibration_due)}: read what follows with care.`}</strong>
@@ -80,6 +86,15 @@ export default async function LoggerPage({ params, searchParams }: Props) {
             questions={loggerQuestions(logger.given).filter(({ name }) => name !== 'serial')}
             hidden={hidden}
             submit="Keep"
+          />
+        </Ask>
+        <Ask says="I held it over salts">
+          <AskForm
+            id="salts"
+            action={keepSalts}
+            questions={saltQuestions(today)}
+            hidden={hidden}
+            submit="Correct it by these"
           />
           <Cautions knowledge={services.knowledge} task="calibrate-with-salts" />
         </Ask>

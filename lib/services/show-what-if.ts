@@ -65,8 +65,9 @@ export interface WhatIfShown {
   readonly mayComeDamp: readonly string[]
   /** Boxes in which so much gel has no room. */
   readonly noRoomForGel: readonly string[]
-  /** Boxes whose readings stray from the model. */
+  /** Boxes whose readings stray from the model, and how many of the renewals now are theirs, in the middle of what is likely. */
   readonly doubtful: readonly string[]
+  readonly doubtfulRenewalsPerYear: number
   readonly restsOn: RestsOn
 }
 
@@ -109,6 +110,15 @@ const mostSavedFirst = (one: { readonly bought: Bought }, other: { readonly boug
 
 const names = (boxes: readonly BoxBought[], which: (box: BoxBought) => boolean) =>
   boxes.filter(which).map(({ box }) => box)
+
+/** What is told of boxes whose readings stray from the model hangs on that model all the same: how much of the sum is theirs. */
+export function doubtfulOf(boxes: readonly BoxBought[]) {
+  const doubtful = boxes.filter((box) => box.doubtful)
+  return {
+    doubtful: doubtful.map(({ box }) => box),
+    doubtfulRenewalsPerYear: doubtful.reduce((sum, { bought }) => sum + bought.before.renewalsPerYear.p50, 0),
+  }
+}
 
 function restsOn(boxes: readonly BoxBought[]): RestsOn {
   const ways = Map.groupBy(boxes, ({ airChangesFrom }) => airChangesFrom)
@@ -157,7 +167,7 @@ export async function showWhatIf(world: World, asked: WhatIfAsked): Answer<WhatI
       }),
       mayComeDamp: names(bought, ({ beyondHelp }) => beyondHelp >= leastShare),
       noRoomForGel: names(bought, ({ noRoomForGel }) => noRoomForGel),
-      doubtful: names(bought, ({ doubtful }) => doubtful),
+      ...doubtfulOf(bought),
       restsOn: restsOn(bought),
     })
   })

@@ -10,7 +10,7 @@ import type { Project } from './kept.ts'
 import type { Reads, World } from './ports.ts'
 import { refresh } from './refresh.ts'
 import type { Standing } from './standing.ts'
-import { noChange } from './show-what-if.ts'
+import { doubtfulOf, noChange } from './show-what-if.ts'
 import { boughtBoxes } from './show-what-if-boxes.ts'
 import { plainBoxOf, withAbove } from './store-report-boxes.ts'
 import {
@@ -52,6 +52,9 @@ export interface Drier {
   readonly byPercent: number
   readonly counted: number
   readonly leftOut: number
+  /** Boxes whose readings stray from the model, and how many of the renewals now are theirs. */
+  readonly doubtful: readonly string[]
+  readonly doubtfulRenewalsPerYear: number
   readonly whole: Bought
   readonly rooms: readonly {
     readonly room: string
@@ -106,6 +109,7 @@ function drierOf(world: World, data: StoreData, { lines }: StoreReckoned): Drier
     byPercent: drierByPercent,
     counted: bought.length,
     leftOut: leftOut.filter(({ because }) => because !== 'tub' && because !== 'no-limit').length,
+    ...doubtfulOf(bought),
     whole: together(bought.map((each) => each.bought)),
     rooms: [...Map.groupBy(bought, ({ room }) => room)].map(([room, boxes]) => ({
       room,

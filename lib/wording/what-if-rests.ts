@@ -1,6 +1,6 @@
 import { capital } from './capital.ts'
 import { countWords, listWords } from './list.ts'
-import { aboutKilogramWords } from './what-if-figures.ts'
+import { aboutKilogramWords, roundWords } from './what-if-figures.ts'
 
 /** Why a box is left out, after the boxes: `TW-B03 and TW-B11: nobody has written how much gel they hold`. */
 const leftOutWords = {
@@ -56,10 +56,11 @@ interface Told {
   readonly mayComeDamp: readonly string[]
   readonly noRoomForGel: readonly string[]
   readonly doubtful: readonly string[]
+  readonly doubtfulRenewalsPerYear: number
 }
 
 /** What to take with care in an answer. */
-export function careLines({ counted, mayComeDamp, noRoomForGel, doubtful }: Told): readonly string[] {
+export function careLines({ counted, mayComeDamp, noRoomForGel, ...strays }: Told): readonly string[] {
   const lines: string[] = []
   const named = (names: readonly string[], one: string, many: string) =>
     names.length === 0 || counted === 1 ? capital(one) : `${someWords(names)}: ${many}`
@@ -71,11 +72,26 @@ export function careLines({ counted, mayComeDamp, noRoomForGel, doubtful }: Told
     lines.push(
       `${named(mayComeDamp, 'its gel may come no drier than its limit', 'their gel may come no drier than their limit')}. Then no renewal helps, and those cases are left out of the ranges. Write down to what humidity the gel is dried, or read a strip once it is in.`,
     )
-  if (doubtful.length > 0)
-    lines.push(
-      `${named(doubtful, 'what was read strays from the reckoning more than it should', 'what was read strays from the reckoning more than it should')}. Look at the box before anything is bought for it.`,
-    )
+  if (strays.doubtful.length > 0) lines.push(doubtfulLine({ counted, ...strays }))
   return lines
+}
+
+/** Boxes that do not follow the reckoning, and how much of the sum is theirs. */
+export function doubtfulLine({
+  counted,
+  doubtful,
+  doubtfulRenewalsPerYear: theirs,
+}: Pick<Told, 'counted' | 'doubtful' | 'doubtfulRenewalsPerYear'>): string {
+  const strays = 'what was read strays from the reckoning more than it should'
+  const look = doubtful.length === 1 ? 'Look at the box' : 'Look at these boxes'
+  const end = `${look} before anything is bought for ${doubtful.length === 1 ? 'it' : 'them'}.`
+  if (counted === 1) return `${capital(strays)}. ${end}`
+  const share = roundWords(theirs)
+  const renewals =
+    share === '0'
+      ? ''
+      : ` Of the renewals a year now, about ${share} are reckoned for ${doubtful.length === 1 ? 'it' : 'them'}.`
+  return `${someWords(doubtful)}: ${strays}.${renewals} ${end}`
 }
 
 interface RestsOn {

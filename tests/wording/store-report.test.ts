@@ -2,14 +2,12 @@ import { describe, expect, test } from 'vitest'
 import type { IsoDate } from '../../lib/base/calendar.ts'
 import {
   dueSentence,
-  eventsSentence,
   gelSentence,
-  movementsSentence,
   riskSentence,
   statesSentence,
   stockSentence,
-  waterLine,
 } from '../../lib/wording/store-report.ts'
+import { eventsSentence, movementsSentence, waterLine } from '../../lib/wording/store-report-events.ts'
 import { gelRestLines, statesRestLines } from '../../lib/wording/store-report-rests.ts'
 
 const on = (day: string) => day as IsoDate

@@ -91,12 +91,16 @@ describe('beside the answer', () => {
     )
   })
   test('what to take with care is said of the box, or of the boxes by name', () => {
-    const none = { mayComeDamp: [], noRoomForGel: [], doubtful: [] }
+    const none = { mayComeDamp: [], noRoomForGel: [], doubtful: [], doubtfulRenewalsPerYear: 0 }
     expect(careLines({ counted: 1, ...none, noRoomForGel: ['B1'] })).toEqual([
       'So much gel has no room in the box.',
     ])
     expect(careLines({ counted: 9, ...none, mayComeDamp: ['B1', 'B2'] })[0]).toMatch(/^B1 and B2: their gel/)
     expect(careLines({ counted: 9, ...none })).toEqual([])
+    const strays = { doubtful: ['B1', 'B2'], doubtfulRenewalsPerYear: 520 }
+    expect(careLines({ counted: 9, ...none, ...strays })[0]).toMatch(
+      /^B1 and B2:.*about 520 are reckoned for them/,
+    )
   })
   test('what it rests on counts the ways and names the rooms that are supposed', () => {
     const lines = whatIfRestsLines({ airChanges: { logger: 2, assumed: 5 }, roomsSupposed: ['Hall'] })

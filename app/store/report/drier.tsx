@@ -3,6 +3,7 @@ import type { StoreYear } from '../../../lib/services/store-report.ts'
 import { numberWords } from '../../../lib/wording/band.ts'
 import { drierSentence } from '../../../lib/wording/store-report.ts'
 import { drierRestLine } from '../../../lib/wording/store-report-rests.ts'
+import { doubtfulLine } from '../../../lib/wording/what-if-rests.ts'
 import { spreadMark } from '../../../lib/wording/what-if-figures.ts'
 import { Scroll } from '../../_frame/scroll.tsx'
 import { Rests } from './rests.tsx'
@@ -47,7 +48,12 @@ export function Drier({ told: { drier } }: { readonly told: StoreYear }) {
           <p className="no-print">
             <Link href={`/store/what-if?drier=${byPercent}`}>Try something else</Link>
           </p>
-          <Rests lines={[drierRestLine(counted, leftOut)]} />
+          <Rests
+            lines={[
+              drierRestLine(counted, leftOut),
+              ...(drier.doubtful.length === 0 ? [] : [doubtfulLine(drier)]),
+            ]}
+          />
         </>
       )}
     </section>

@@ -1,7 +1,7 @@
 import type { StoreYear } from '../../../lib/services/store-report.ts'
 import { dayWords } from '../../../lib/wording/day.ts'
 import { listWords } from '../../../lib/wording/list.ts'
-import { eventsSentence, tendedLines, waterLine } from '../../../lib/wording/store-report.ts'
+import { eventsSentence, tendedLines, waterLine } from '../../../lib/wording/store-report-events.ts'
 import { Scroll } from '../../_frame/scroll.tsx'
 import { Rests } from './rests.tsx'
 

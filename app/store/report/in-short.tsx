@@ -2,12 +2,11 @@ import type { StoreYear } from '../../../lib/services/store-report.ts'
 import {
   drierSentence,
   dueSentence,
-  eventsSentence,
   gelSentence,
-  movementsSentence,
   riskSentence,
   statesSentence,
 } from '../../../lib/wording/store-report.ts'
+import { eventsSentence, movementsSentence } from '../../../lib/wording/store-report-events.ts'
 
 /** The year in a few sentences: whoever reads no further has read this. */
 export function InShort({ told }: { readonly told: StoreYear }) {

@@ -96,6 +96,7 @@ describe('the year', () => {
       '/store/what-if?drier=10',
     )
     expect(screen.getAllByText(/^Rests on/)).toHaveLength(3)
+    expect(screen.getByText(/^B2: what was read strays.*about 6.2 are reckoned for it/)).toBeDefined()
   })
 
   test('has every box in a line, folded, and its tables as files', () => {

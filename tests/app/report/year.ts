@@ -68,6 +68,8 @@ export const year: StoreYear = {
     byPercent: 10,
     counted: 2,
     leftOut: 1,
+    doubtful: ['B2'],
+    doubtfulRenewalsPerYear: 6.2,
     whole: { before: upkeep, after: upkeep, saved: upkeep },
     rooms: [
       { room: 'Hall', boxes: 2, nowRhPercent: 45, bought: { before: upkeep, after: upkeep, saved: upkeep } },

@@ -48,6 +48,7 @@ export function answer(change: Partial<WhatIfChange> = {}, more: Partial<WhatIfS
     mayComeDamp: [],
     noRoomForGel: [],
     doubtful: [],
+    doubtfulRenewalsPerYear: 0,
     restsOn: { airChanges: { rounds: 2 }, roomsSupposed: [] },
     ...more,
   }

@@ -22,7 +22,8 @@ function shared(finds: readonly Standing[]): Pick<BoxNeeds, 'needs' | 'disagree'
     min: Math.max(...asked.map(({ min }) => min)),
     max: Math.min(...asked.map(({ max }) => max)),
   }
-  return needs.min > needs.max ? { needs: null, disagree: true } : { needs, disagree: false }
+  // Limits that only touch do not meet: no box holds a single figure.
+  return needs.min >= needs.max ? { needs: null, disagree: true } : { needs, disagree: false }
 }
 
 export function boxNeeds(box: BoxGiven, room: RoomGiven | undefined, finds: readonly Standing[]): BoxNeeds {

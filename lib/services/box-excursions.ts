@@ -12,7 +12,7 @@ import type { StandDays } from '../record/logger-register.ts'
 import type { DiaryEntry } from './diary.ts'
 import { limitsInBox, type LimitsInBox } from './limits-in-box.ts'
 import { standMoments } from './log-landing.ts'
-import { loggerSeries } from './logger-series.ts'
+import { loggerSeries, registeredFloor } from './logger-series.ts'
 import type { Logger } from './loggers.ts'
 import type { Reads, World } from './ports.ts'
 import type { ExcursionShown, FindMeaning } from './show-logger.ts'
@@ -35,7 +35,9 @@ interface Asked {
 }
 
 /** Time [h] for which the readings of an excursion lay beyond a level, each standing till the next. */
-function hoursBeyond({ atMs, rhPercent }: Series, { fromMs, toMs, kind }: Excursion, level: number): number {
+function hoursBeyond({ atMs, rhPercent }: Series, { fromMs, toMs, kind }: Excursion, limit: number): number {
+  // As exact as a reading is, or one that stands at the limit would lie beyond it.
+  const level = Math.fround(limit)
   const end = firstFrom(atMs, toMs)
   let ms = 0
   for (let at = firstFrom(atMs, fromMs); at < end; at += 1) {
@@ -116,8 +118,8 @@ export async function excursionsInStand(
   const { channel } = longest
   const series = between(await loggerSeries(reads, logger, { channel }), fromMs, toMs)
   const { highestFloorRhPercent, perhapsChance } = loggerFigures(world.knowledge)
-  const { serial, floor_rh_percent, error_rh_percent } = logger.given
-  const floor = flatFloorOf(series, { highestFloorRhPercent, registeredRhPercent: floor_rh_percent ?? null })
+  const { serial, error_rh_percent } = logger.given
+  const floor = flatFloorOf(series, { highestFloorRhPercent, registeredRhPercent: registeredFloor(logger) })
   const errorNear = (rh: number) => sensorErrorOf(world.knowledge, rh, error_rh_percent ?? null)
   const found = excursionsOf(series, {
     error: errorNear(maxRhPercent ?? minRhPercent ?? 50),

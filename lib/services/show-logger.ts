@@ -7,7 +7,7 @@ import { standDays } from '../record/logger-register.ts'
 import { excursionsInStand } from './box-excursions.ts'
 import type { Project } from './kept.ts'
 import { limitsInBox } from './limits-in-box.ts'
-import { loggerSeries } from './logger-series.ts'
+import { loggerSeries, registeredFloor } from './logger-series.ts'
 import type { Logger, LogFile } from './loggers.ts'
 import type { Reads, World } from './ports.ts'
 import { refresh } from './refresh.ts'
@@ -60,7 +60,7 @@ function lastBox({ given: { stood } }: Logger): string | null {
 async function channelsOf(world: World, reads: Reads, logger: Logger): Promise<readonly ChannelShown[]> {
   const box = lastBox(logger)
   const limits = box === null ? null : await limitsInBox(reads, logger.projectId, box)
-  const { serial, floor_rh_percent, error_rh_percent } = logger.given
+  const { serial, error_rh_percent } = logger.given
   const shown: ChannelShown[] = []
   for (const { channel } of await reads.readings.extents([logger.id])) {
     const series = await loggerSeries(reads, logger, { channel })
@@ -68,7 +68,7 @@ async function channelsOf(world: World, reads: Reads, logger: Logger): Promise<r
       maxRhPercent: limits?.maxRhPercent ?? null,
       minRhPercent: limits?.minRhPercent ?? null,
       sensorErrorRhPercent: error_rh_percent ?? null,
-      floorRhPercent: floor_rh_percent ?? null,
+      floorRhPercent: registeredFloor(logger),
       percentiles: [7, 50, 93],
       percentileMethod: 'linear',
       doseMethod: 'rectangle',

@@ -3,21 +3,23 @@ import { underLease } from './lease.ts'
 import { steps, type Step } from './migrations.ts'
 import type { Tables } from './tables.ts'
 
-/** The two tables that migrating itself needs; they cannot be steps of it. */
-async function prepare(db: Kysely<Tables>): Promise<void> {
-  await db.schema
+/**
+ * The two tables that migrating itself needs; they cannot be steps of it. PostgreSQL lets one of two processes that create
+ * the same table at the same moment fail; its second try finds the table there.
+ */
+async function prepare({ schema }: Kysely<Tables>): Promise<void> {
+  const lock = schema
     .createTable('app_lock')
     .ifNotExists()
     .addColumn('name', 'text', (column) => column.primaryKey().notNull())
     .addColumn('holder', 'text', (column) => column.notNull())
     .addColumn('until_ms', 'bigint', (column) => column.notNull())
-    .execute()
-  await db.schema
+  const migration = schema
     .createTable('migration')
     .ifNotExists()
     .addColumn('step', 'text', (column) => column.primaryKey().notNull())
     .addColumn('done_at', 'bigint', (column) => column.notNull())
-    .execute()
+  for (const table of [lock, migration]) await table.execute().catch(() => table.execute())
 }
 
 /** Brings the tables up to date and gives the names of the steps it took. A step is noted after it is done, never before. */
@@ -25,8 +27,7 @@ export async function migrate(
   db: Kysely<Tables>,
   wanted: readonly Step[] = steps,
 ): Promise<readonly string[]> {
-  // PostgreSQL lets one of two processes that create the same table at the same moment fail; the second try finds it there.
-  await prepare(db).catch(() => prepare(db))
+  await prepare(db)
   return underLease(db, 'migration', async (renew) => {
     const done = new Set((await db.selectFrom('migration').select('step').execute()).map(({ step }) => step))
     const taken: string[] = []

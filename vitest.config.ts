@@ -7,8 +7,6 @@ import { defineConfig } from 'vitest/config'
  */
 export default defineConfig({
   test: {
-    // Every core of the machine: the watcher that vitest keeps one free for is not there in a single run.
-    maxWorkers: '100%',
     projects: [
       {
         test: {

@@ -12,25 +12,11 @@ const shared = globalThis as { quietmetalServices?: Promise<Services> | undefine
 export async function servicesHere(): Promise<Services> {
   // Data belongs to a request: nothing of it may be drawn when the screens are built.
   await connection()
-  shared.quietmetalServices ??= begin()
-  return shared.quietmetalServices
-}
-
-async function begin(): Promise<Services> {
-  try {
-    const services = await start(process.cwd())
-    warm(services).catch(() => null)
-    return services
-  } catch (fault: unknown) {
+  shared.quietmetalServices ??= start(process.cwd()).catch((fault: unknown) => {
     shared.quietmetalServices = undefined
     throw fault
-  }
-}
-
-/** Learns the boxes of every store while nobody waits for them; what goes wrong here is told by the page that asks. */
-async function warm(services: Services): Promise<void> {
-  const projects = await services.listProjects()
-  for (const { id } of projects.ok ? projects.value : []) await services.showStore(id)
+  })
+  return shared.quietmetalServices
 }
 
 export async function knowledgeHere(): Promise<Knowledge> {

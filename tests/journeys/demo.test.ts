@@ -49,6 +49,6 @@ describe.skipIf(noBrowser)('the demo', () => {
     const marked = labels.filter({ hasText: 'Invented for trying out' })
     expect(await labels.count()).toBeGreaterThan(0)
     expect(await marked.count()).toBe(await labels.count())
-    expect(await page.locator('main header').getByText('invented').isVisible()).toBe(true)
+    await page.locator('main header').getByText('invented').waitFor()
   })
 })

@@ -38,7 +38,7 @@ export function entryOfRow(row: DiaryRow): EntryTold {
     room: row.room ?? null,
     find:
       row.find_number === undefined ? null : { site_code: row.site_code ?? '', find_number: row.find_number },
-    given: (Object.keys(extra).length === 0 ? given : { ...given, extra }),
+    given: Object.keys(extra).length === 0 ? given : { ...given, extra },
   }
 }
 

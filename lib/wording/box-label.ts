@@ -12,7 +12,8 @@ export function boxKeepWords({
   readonly held: Band | null
 }): string {
   if (isTub) return 'Keep wet, cool and dark. Lid on.'
-  if (asked !== null && asked.min >= asked.max) return 'Its finds ask for different humidities: ask the store.'
+  if (asked !== null && asked.min >= asked.max)
+    return 'Its finds ask for different humidities: ask the store.'
   if (asked !== null) return `Keep at ${bandWords(asked)} relative humidity.`
   return held === null ? 'No humidity is named for what it holds.' : `Kept at ${bandWords(held)}.`
 }

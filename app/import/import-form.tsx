@@ -4,7 +4,6 @@ import { useState, type DragEvent } from 'react'
 import { Findings } from './findings.tsx'
 import { Progress } from './progress.tsx'
 import { useImport } from './use-import.ts'
-import style from './import.module.css'
 
 interface Props {
   readonly projects: readonly { readonly id: string; readonly name: string }[]
@@ -56,7 +55,7 @@ export function ImportForm({ projects, chosen }: Props) {
         )}
       </div>
       <div
-        className={style.drop}
+        className="drop"
         data-over={over || undefined}
         onDragOver={(event) => {
           event.preventDefault()

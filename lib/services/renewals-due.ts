@@ -1,10 +1,10 @@
 import { addDays, type IsoDate } from '../base/calendar.ts'
-import type { Range } from '../base/range.ts'
 import { figureValue, type Figures } from '../boxes/figure-value.ts'
 import type { Means, RenewalDue } from '../boxes/level-work.ts'
-import { daysToLimitSpread, type UncertainBox } from '../climate/enclosure-spread.ts'
+import { daysToLimitSpread } from '../climate/enclosure-spread.ts'
+import type { BoxGiven } from '../record/places.ts'
 import type { BoxOutlook } from './box-outlook.ts'
-import { dayNumber } from './box-sightings.ts'
+import { closedBox } from './closed-box.ts'
 import type { Room } from './places.ts'
 import type { BoxLine } from './show-store.ts'
 import type { StoreSettingGiven } from './store-setting.ts'
@@ -39,54 +39,34 @@ export function duesOf(
 
 /**
  * How long a fresh filling keeps the box below its limit in nine cases of ten [d]; null: beyond telling, or not even from one
- * week to the next, for which no plan can make up.
+ * week to the next, for which no plan can make up. The gel is supposed to come as dry again as it was put in last, or, where
+ * nobody wrote it, as well-dried gel is.
  */
 function lastsDays(
   { box: { given: box } }: BoxLine,
-  outlook: BoxOutlook,
+  { airChangesPerDay, limitRhPercent, surroundings }: BoxOutlook,
   from: IsoDate,
   room: Room | undefined,
   knowledge: Figures,
 ): number | null {
-  const { limitRhPercent, surroundings } = outlook
-  const volumeL = box.volume_l ?? insideL(box)
-  if (limitRhPercent === null || volumeL === null) return null
-  const value = (id: string) => figureValue(knowledge, id)
-  const filled: UncertainBox = {
-    volumeL,
-    gelKg: box.gel_kg ?? 0,
-    reservoirGPerKgPercent: {
-      low: value('gel-reservoir-low'),
-      nominal: value('gel-reservoir'),
-      high: value('gel-reservoir-high'),
-    },
-    airChangesPerDay: outlook.airChangesPerDay,
-    temperatureC: middle(room?.given.t_low, room?.given.t_high) ?? value('store-temperature-unwritten'),
-    startRhPercent: freshRh(box.gel_rh_percent, value),
-    startDay: dayNumber(from),
-    room: {
-      meanRhPercent: surroundings.meanRhPercent,
-      swingRhPercent: surroundings.swingRhPercent,
-      highestOnDay: surroundings.highestOn,
-    },
+  const fresh: BoxGiven = {
+    ...box,
+    gel_conditioned_on: from,
+    gel_rh_percent: box.gel_rh_percent ?? figureValue(knowledge, 'gel-start-rh-unwritten'),
   }
-  const { p10 } = daysToLimitSpread(filled, limitRhPercent)
+  const filled = closedBox({ box: fresh, room: room?.given, entries: [], limitRhPercent }, knowledge)
+  if (typeof filled === 'string' || limitRhPercent === null) return null
+  const { meanRhPercent, swingRhPercent, highestOn: highestOnDay } = surroundings
+  const { p10 } = daysToLimitSpread(
+    {
+      ...filled,
+      airChangesPerDay,
+      startDay: filled.startedOn,
+      room: { meanRhPercent, swingRhPercent, highestOnDay },
+    },
+    limitRhPercent,
+  )
   return Number.isFinite(p10) && p10 >= 7 ? Math.floor(p10) : null
-}
-
-function insideL({ length_mm, width_mm, height_mm }: BoxLine['box']['given']): number | null {
-  if (length_mm === undefined || width_mm === undefined || height_mm === undefined) return null
-  return (length_mm * width_mm * height_mm) / 1e6
-}
-
-const middle = (low: number | undefined, high: number | undefined): number | null =>
-  low === undefined && high === undefined ? null : ((low ?? high!) + (high ?? low!)) / 2
-
-/** Gel is supposed to come as dry again as it was put in last, or, where nobody wrote it, as well-dried gel is. */
-function freshRh(written: number | undefined, value: (id: string) => number): Range {
-  const nominal = written ?? value('gel-start-rh-unwritten')
-  const spread = value('gel-start-rh-spread')
-  return { low: Math.max(0, nominal - spread), nominal, high: nominal + spread }
 }
 
 const weeksAhead = 52

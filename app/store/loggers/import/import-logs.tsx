@@ -5,7 +5,6 @@ import { countWords } from '../../../../lib/wording/list.ts'
 import { LogCard, type Known } from './log-card.tsx'
 import { readyToKeep } from './said-so-far.ts'
 import { useLogFiles } from './use-log-files.ts'
-import style from '../loggers.module.css'
 
 interface Props {
   readonly project: string
@@ -30,7 +29,7 @@ export function ImportLogs({ project, known }: Props) {
   return (
     <div className="stack">
       <div
-        className={style.drop}
+        className="drop"
         data-over={over || undefined}
         onDragOver={(event) => {
           event.preventDefault()

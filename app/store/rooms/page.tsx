@@ -33,7 +33,7 @@ export default async function RoomsPage() {
     <>
       <header className="head">
         <h1>Rooms</h1>
-        <p className="lead">What a room is run at decides how long the gel in its boxes lasts.</p>
+        <p className="lead">The driest and dampest of a year decide how long the gel in its boxes lasts.</p>
         <p className="soft">
           {chosen.name} {chosen.invented && <Invented />}
         </p>
@@ -84,8 +84,8 @@ export default async function RoomsPage() {
 function climateQuestions(given: Partial<RoomGiven>): readonly Question[] {
   const text = (value: number | undefined) => (value === undefined ? '' : String(value))
   return [
-    { name: 'rh_low', label: 'Driest in a year', unit: '%', kind: 'number', value: text(given.rh_low) },
-    { name: 'rh_high', label: 'Dampest in a year', unit: '%', kind: 'number', value: text(given.rh_high) },
+    { name: 'rh_low', label: 'Driest', unit: '%', kind: 'number', value: text(given.rh_low) },
+    { name: 'rh_high', label: 'Dampest', unit: '%', kind: 'number', value: text(given.rh_high) },
     { name: 't_low', label: 'Coldest', unit: '°C', kind: 'number', value: text(given.t_low) },
     { name: 't_high', label: 'Warmest', unit: '°C', kind: 'number', value: text(given.t_high) },
   ]

@@ -125,6 +125,7 @@ export interface Element {
   /** The symbol in lower case: `cu`. */
   readonly id: string
   readonly symbol: string
+  readonly label: string
   readonly densityGPerCm3: number
   /** Emission lines [keV] by name: `Ka1`, `Kb1`, `La1`, `Lb1`, `Ma`. */
   readonly linesKev: Readonly<Record<string, number>>

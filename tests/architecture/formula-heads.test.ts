@@ -5,11 +5,11 @@ import { filesUnder } from './imports.ts'
 
 const root = path.resolve(import.meta.dirname, '../..')
 const code = /(?<!\.d)\.ts$/
-const climate = filesUnder(root, ['lib/climate'], code)
+const climate = filesUnder(root, ['lib/climate', 'lib/matter'], code)
 const others = filesUnder(root, ['lib/logger', 'lib/boxes'], code)
 
 describe('formulas wear their head', () => {
-  test('every function that lib/climate lends out', () => {
+  test('every function that lib/climate and lib/matter lend out', () => {
     expect(climate.flatMap((source) => headless(source))).toEqual([])
   })
 

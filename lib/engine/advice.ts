@@ -81,8 +81,8 @@ export function stepsOf(reasoning: Reasoning, asOf: IsoDate, stopped: boolean): 
 }
 
 /**
- * Base requests, one a method: looking and imaging before sampling. None is made while a stop stands, for the find must not
- * be moved. Gains in bits need the evidence base.
+ * What the rules ask for, one a method: looking and imaging before sampling. None is made while a stop stands, for the find
+ * must not be moved. What the evidence base would gain by them is joined on outside of the engine.
  */
 export function requestsOf(reasoning: Reasoning, knowledge: Knowledge, stopped: boolean): readonly Request[] {
   if (stopped) return []
@@ -113,6 +113,9 @@ export function requestsOf(reasoning: Reasoning, knowledge: Knowledge, stopped: 
       cautions: method?.cautions.map(({ text }) => text) ?? [],
       components: statement.components,
       basis: [{ ...statement, also: [] }, ...statement.also],
+      means: [],
+      misleads: [],
+      ifConservatorAgrees: false,
     }
   })
 }

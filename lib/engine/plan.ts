@@ -99,17 +99,63 @@ export interface Storage {
 
 export type Urgency = 'now' | 'hours' | 'days' | 'weeks' | 'planned' | 'routine'
 
+/** One explanation of something seen; those of one matter on one component sum to one. */
+export interface Interpretation {
+  readonly component: string
+  /** The observation it explains. */
+  readonly about: string
+  readonly interpretation: string
+  readonly probability: number
+  /** From the tenth to the ninetieth percentile over all plausible numbers for the words of the evidence base. */
+  readonly range: readonly [low: number, high: number]
+  /** Ours: the matter of the evidence base, and what the explanation says. */
+  readonly matter: string
+  readonly says: string
+  /** Ours: how far the matter is decided, with all its explanations in view. */
+  readonly standing: Standing
+  readonly for: readonly Leaning[]
+  readonly against: readonly Leaning[]
+}
+
+/** `settled`: somebody decided it, or hardly anything else is left; `open`: cannot be told apart yet. */
+export type Standing = 'settled' | 'probable' | 'likelier' | 'open'
+
+/** What was seen or measured and speaks for an explanation, or against it. */
+export interface Leaning {
+  readonly group: string
+  readonly says: string
+  readonly strength: 'strong' | 'clear' | 'slight'
+  readonly sources: Statement['sources']
+}
+
 export interface Request {
   readonly method: string
   readonly question: string
   readonly rank: number
-  /** Bits; null until an evidence base can compute them. */
+  /** Bits that it is expected to settle, over all matters of its components; null where no matter hangs on it. */
   readonly gainBits: number | null
   readonly sampling: boolean
   readonly who: string
   readonly cautions: readonly string[]
   readonly components: readonly string[]
   readonly basis: readonly Statement[]
+  /** Ours: what each answer would mean, and what would change in the plan; empty where no matter hangs on it. */
+  readonly means: readonly Meaning[]
+  /** Ours: how it can mislead here. */
+  readonly misleads: readonly { readonly says: string; readonly sources: Statement['sources'] }[]
+  /** Ours: a sample that would tell much more than any look: first, but only if a conservator agrees. */
+  readonly ifConservatorAgrees: boolean
+}
+
+/** One answer of an analysis: what it would say, which explanation would then lead, and what the plan would do about it. */
+export interface Meaning {
+  readonly component: string
+  readonly matter: string
+  readonly outcome: string
+  readonly chance: number
+  readonly interpretation: string
+  readonly probability: number
+  readonly changes: readonly string[]
 }
 
 export interface LookNext {
@@ -140,7 +186,7 @@ export interface Plan {
   readonly packing: readonly Statement[]
   readonly cautions: readonly Caution[]
   readonly objections: readonly Objection[]
-  readonly interpretations: readonly never[]
+  readonly interpretations: readonly Interpretation[]
   readonly requests: readonly Request[]
   readonly lookNext: readonly LookNext[]
   readonly referrals: readonly Statement[]

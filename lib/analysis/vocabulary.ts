@@ -1,4 +1,4 @@
-import { recordDomains } from '../knowledge/domains.ts'
+import { isLookedFact, recordDomains } from '../knowledge/domains.ts'
 import type { Finding } from '../knowledge/flaw.ts'
 import { fields, type Field } from '../record/fields.ts'
 import type { Base } from './base.ts'
@@ -7,8 +7,10 @@ import type { Base } from './base.ts'
 export function vocabularyAgrees({ knowledge }: Base): Finding[] {
   const words = knowledge.vocabulary.fields
   const read = new Set(knowledge.decisions.flatMap(({ facts }) => facts))
-  // Facts made from other fields need words once a rule reads them.
-  const known = Object.keys(recordDomains).filter((fact) => Object.hasOwn(fields, fact) || read.has(fact))
+  // Facts made from other fields need words once a rule reads them; a question brings its own.
+  const known = Object.keys(recordDomains).filter(
+    (fact) => (Object.hasOwn(fields, fact) || read.has(fact)) && !isLookedFact(fact),
+  )
   const needed = new Set([...Object.keys(fields), ...known])
   const without = [...needed]
     .filter((field) => !Object.hasOwn(words, field))

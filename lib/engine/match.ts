@@ -1,6 +1,5 @@
-import type { Cell } from '../knowledge/knowledge.ts'
 import type { Fact } from '../record/fact.ts'
-import { standingAt, within, type FactIndex, type Mask, type RuleIndex } from './rule-index.ts'
+import { standingAt, type FactIndex, type Mask, type RuleIndex } from './rule-index.ts'
 
 /**
  * Yes, no or cannot tell for every rule of a decision at once. `certain`: the rule holds whatever the open facts turn out
@@ -103,21 +102,4 @@ export function matchCertain(index: RuleIndex, lookup: Lookup): Mask {
     if (left === 0) return silence
   }
   return certain
-}
-
-/** Whether one cell holds for one fact: yes, no, or cannot tell. The masks say the same for all rules at once. */
-export function cellHolds(cell: Cell, fact: Fact | undefined): 'yes' | 'no' | 'open' {
-  if (fact === undefined) return 'open'
-  const may = fact.may === 'any' ? null : fact.may
-  if ('interval' in cell) {
-    if (fact.number === undefined) return 'open'
-    return within(fact.number, cell.interval) ? 'yes' : 'no'
-  }
-  const set = 'any' in cell ? cell.any : cell.none
-  const inside = fact.has.some((value) => set.includes(value))
-  const surelyInside =
-    inside || (fact.one === true && may !== null && may.every((value) => set.includes(value)))
-  const perhapsInside = inside || may === null || may.some((value) => set.includes(value))
-  const [sure, perhaps] = 'any' in cell ? [surelyInside, perhapsInside] : [!perhapsInside, !surelyInside]
-  return sure ? 'yes' : perhaps ? 'open' : 'no'
 }

@@ -1,7 +1,8 @@
+import { cellHolds } from '../knowledge/cell-holds.ts'
 import type { Cell, Decision, Fills, Knowledge } from '../knowledge/knowledge.ts'
 import type { Fact, RecordFacts } from '../record/fact.ts'
 import { decide, type Decided } from './decide.ts'
-import { cellHolds, type Lookup } from './match.ts'
+import type { Lookup } from './match.ts'
 import { indexRules, type RuleIndex } from './rule-index.ts'
 
 /** What later decisions read of a decided one: the answer the plan takes, and every answer still possible. */

@@ -1,3 +1,4 @@
+import { within } from '../knowledge/cell-holds.ts'
 import type { Cell, Decision, Interval } from '../knowledge/knowledge.ts'
 
 /**
@@ -68,15 +69,6 @@ export function rulesIn(mask: Mask): number[] {
     }
   }
   return found
-}
-
-export function within(number: number, interval: Interval): boolean {
-  return (
-    (interval.from === undefined || number >= interval.from) &&
-    (interval.above === undefined || number > interval.above) &&
-    (interval.to === undefined || number <= interval.to) &&
-    (interval.below === undefined || number < interval.below)
-  )
 }
 
 function zonesOf(intervals: readonly { rule: number; interval: Interval }[], free: Mask): Zones | null {

@@ -1,6 +1,6 @@
+import { cellHolds } from '../knowledge/cell-holds.ts'
 import type { Cell, Rule } from '../knowledge/knowledge.ts'
 import type { Decided } from './decide.ts'
-import { cellHolds } from './match.ts'
 import { lookupIn, type Conclusion, type Reasoning } from './reasoning.ts'
 
 /** What of a decided answer meets a cell: the rules that gave it. */

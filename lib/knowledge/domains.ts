@@ -1,5 +1,6 @@
 import * as ids from '../record/ids.ts'
 import { fields, type Field } from '../record/fields.ts'
+import { looks, type Looks } from '../record/looks.ts'
 import type { Decision } from './knowledge.ts'
 
 /** What a fact can be, as rules may ask for it. */
@@ -53,6 +54,7 @@ const derivedDomains: Readonly<Record<string, Domain>> = {
   oxygen_uptake: values('component', ids.oxygenUptake),
   xrf: values('component', [], { many: true, open: true }),
   xrd: values('component', [], { many: true, open: true }),
+  raman: values('component', [], { many: true, open: true }),
   residual_chloride_ppm: number('component', 0, 1_000_000),
   bath_chloride_mg_l: number('component', 0, 1_000_000),
   needed_within_days: number('find', -100_000, 100_000, true),
@@ -79,6 +81,20 @@ function fieldDomain(field: Field): Domain | null {
   }
 }
 
+/** The fact that holds the answer to a question. */
+export const lookedFact = (question: string): string => `looked.${question}`
+export const isLookedFact = (fact: string): boolean => fact.startsWith('looked.')
+
+/** A fact for each question, with its answers and `none`. */
+export function lookedDomains(questions: Looks): Readonly<Record<string, Domain>> {
+  return Object.fromEntries(
+    Object.entries(questions).map(([question, answers]) => [
+      lookedFact(question),
+      values('component', [...answers, 'none']),
+    ]),
+  )
+}
+
 /** Every fact that a record can state and a rule may read. */
 export const recordDomains: Readonly<Record<string, Domain>> = {
   ...Object.fromEntries(
@@ -88,6 +104,7 @@ export const recordDomains: Readonly<Record<string, Domain>> = {
     }),
   ),
   ...derivedDomains,
+  ...lookedDomains(looks),
 }
 
 /** A decision as a fact of later decisions, or null where it gives nothing that a cell could name. */

@@ -5,6 +5,7 @@ export interface FlawAbout {
   'missing-key': { readonly key: string; readonly expected: string }
   'wrong-form': { readonly key: string; readonly expected: string; readonly found: string }
   'file-name': { readonly decision: string; readonly expected: string }
+  'matter-file': { readonly matter: string; readonly expected: string }
   'out-of-place': { readonly folder: string }
   duplicate: { readonly kind: Kind; readonly id: string; readonly first: string }
   'unknown-id': { readonly kind: Kind; readonly id: string; readonly near: string | null }
@@ -67,6 +68,21 @@ export interface FlawAbout {
   }
   'never-holds': { readonly rule: string; readonly fact: string }
   'always-overridden': { readonly rule: string; readonly by: readonly string[] }
+  'one-of': { readonly wants: readonly string[]; readonly found: readonly string[] }
+  'grade-missing': { readonly at: string; readonly rival: string }
+  'prior-order': { readonly rival: string; readonly last: boolean }
+  'state-when': { readonly state: string; readonly question: string | null }
+  'state-covered': { readonly state: string; readonly by: string }
+  'state-unmeasured': { readonly state: string; readonly by: string; readonly wants: readonly string[] }
+  'by-differs': {
+    readonly group: string
+    readonly by: string
+    readonly question: string
+    readonly of: string
+  }
+  'standing-answer': { readonly answer: string }
+  'energies-fall': { readonly element: string; readonly from: number; readonly to: number }
+  'fractions-sum': { readonly matrix: string; readonly sum: number }
 }
 
 export type Kind =
@@ -88,6 +104,20 @@ export type Kind =
   | 'hazard'
   | 'object-kind'
   | 'treatment'
+  | 'matter'
+  | 'rival'
+  | 'group'
+  | 'state'
+  | 'failure'
+  | 'question'
+  | 'question-answer'
+  | 'element'
+  | 'line'
+  | 'matrix'
+  | 'role'
+  | 'material'
+  | 'observation'
+  | 'test'
 
 export type FlawCode = keyof FlawAbout
 export type Severity = 'error' | 'warning'

@@ -1,3 +1,5 @@
+import type { Element, Matrix, Matter, Question } from './evidence.ts'
+
 /**
  * The compiled knowledge: what content/*.yaml says, checked and linked, as plain data that any runtime can load.
  * `lib/knowledge/compile` makes it; nothing else does. Sentences arrive here with their figures already filled in.
@@ -310,4 +312,8 @@ export interface Knowledge {
   readonly tasks: Readonly<Record<string, Task>>
   readonly isotherms: Readonly<Record<string, MeasuredIsotherm>>
   readonly vocabulary: Vocabulary
+  readonly matters: Readonly<Record<string, Matter>>
+  readonly questions: Readonly<Record<string, Question>>
+  readonly elements: Readonly<Record<string, Element>>
+  readonly matrices: Readonly<Record<string, Matrix>>
 }

@@ -20,6 +20,20 @@ const kinds: Readonly<Record<Kind, string>> = {
   hazard: 'hazard of the record',
   'object-kind': 'object kind of the record',
   treatment: 'proposed treatment of the record',
+  matter: 'matter',
+  rival: 'rival of this matter',
+  group: 'group of this matter',
+  state: 'state of this group',
+  failure: 'failure of this group',
+  question: 'question',
+  'question-answer': 'answer of this question',
+  element: 'element',
+  line: 'emission line of this element',
+  matrix: 'matrix',
+  role: 'role of the record',
+  material: 'material of the record',
+  observation: 'observation of the record',
+  test: 'test or result of the record',
 }
 
 /** Where a new thing of that kind is written. */
@@ -34,6 +48,9 @@ const homes: Partial<Readonly<Record<Kind, string>>> = {
   task: 'content/tasks',
   isotherm: 'content/isotherms',
   answer: '`answers`',
+  question: 'content/questions',
+  element: 'content/elements',
+  matrix: 'content/matrices',
 }
 
 const meant = (near: string | null): string => (near === null ? '' : ` Did you mean ${near}?`)
@@ -51,6 +68,8 @@ const sentences: Sentences = {
   'wrong-form': ({ key, expected, found }) => `"${key}" is ${found}; write ${expected}.`,
   'file-name': ({ decision, expected }) =>
     `The decision ${decision} stands in ${expected}.yaml; name file and decision alike.`,
+  'matter-file': ({ matter, expected }) =>
+    `The matter ${matter} stands in ${expected}.yaml; name file and matter alike.`,
   'out-of-place': ({ folder }) => `Nothing of this name is read in ${folder}; move it or rename it.`,
   duplicate: ({ kind, id, first }) => `The ${kind} ${id} is already written at ${first}; keep one.`,
   'unknown-id': ({ kind, id, near }) =>
@@ -132,6 +151,30 @@ const sentences: Sentences = {
   'never-holds': ({ rule, fact }) => `${rule} can never hold: ${fact} leaves it nothing.`,
   'always-overridden': ({ rule, by }) =>
     `${rule} never speaks: wherever it holds ${listWords(by)} overrides it.`,
+  'one-of': ({ wants, found }) =>
+    `Write just one of ${either(wants)} here; there ${found.length === 0 ? 'is none' : `stand ${listWords(found)}`}.`,
+  'grade-missing': ({ at, rival }) =>
+    `${at} says nothing of ${rival}: a grade for every rival, excluded where it is never so.`,
+  'prior-order': ({ rival, last }) =>
+    last
+      ? `The last odds of ${rival} hold only under conditions; leave out "when", so that there are odds for every find.`
+      : `These odds of ${rival} hold always, and those after them never count; give them a "when" or let them be the last.`,
+  'state-when': ({ state, question }) =>
+    question === null
+      ? `${state} says nothing of when it holds; write "when".`
+      : `${state} is an answer of ${question}; leave out "when".`,
+  'state-covered': ({ state, by }) =>
+    `${state} never counts: wherever it holds ${by} holds before it. Put it first or part the two.`,
+  'state-unmeasured': ({ state, by, wants }) =>
+    wants.length === 0
+      ? `${state} is found by ${by}, whose results the record keeps only as answers; give the group a "question".`
+      : `${state} is found by ${by} and reads no result of it; let "when" read ${either(wants)}.`,
+  'by-differs': ({ group, by, question, of }) =>
+    `${group} is found by ${by} and its question ${question} by ${of}; let both say the same.`,
+  'standing-answer': ({ answer }) => `${answer} is an answer of every question; leave it out.`,
+  'energies-fall': ({ element, from, to }) =>
+    `The energies of ${element} fall from ${from} to ${to}; they rise, and only an edge stands twice.`,
+  'fractions-sum': ({ matrix, sum }) => `The mass fractions of ${matrix} sum to ${sum}; they must sum to one.`,
 }
 
 /** `content/figures/iron.yaml:12  error  …` */

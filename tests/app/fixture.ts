@@ -67,6 +67,10 @@ export const knowledge: Knowledge = {
   contested: {},
   tasks: {},
   isotherms: {},
+  matters: {},
+  questions: {},
+  elements: {},
+  matrices: {},
   vocabulary: {
     fields: {
       core: {

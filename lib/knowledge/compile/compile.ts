@@ -5,6 +5,7 @@ import { byId } from './by-id.ts'
 import { domainsOf, headOf, linkDecision, readDecision, type WrittenDecision } from './decisions.ts'
 import { readDocument, type ContentDocument, type SourceFile } from './document.ts'
 import { newReport, shapedList, type Entry, type Report } from './entries.ts'
+import { emptyEvidence, evidencePlaces, linkEvidence, readEvidence, type WrittenEvidence } from './evidence.ts'
 import { linkContested, linkFigure, linkMethod, linkWork } from './library.ts'
 import { sha256 } from './hash.ts'
 import { inOrder } from './order.ts'
@@ -31,6 +32,7 @@ interface Written {
   readonly isotherms: Entry<shapes.Written<typeof shapes.isotherm>>[]
   readonly decisions: WrittenDecision[]
   readonly vocabulary: WrittenVocabulary
+  readonly evidence: WrittenEvidence
 }
 
 /** Content files in, knowledge out. Whatever is wrong with the content is a flaw; nothing about content is thrown. */
@@ -45,6 +47,7 @@ export function compile(files: readonly SourceFile[]): Compiled {
     isotherms: [],
     decisions: [],
     vocabulary: emptyVocabulary(),
+    evidence: emptyEvidence(),
   }
   for (const file of files.toSorted((a, b) => (a.file < b.file ? -1 : 1))) {
     const { document, flaws } = readDocument(file)
@@ -67,6 +70,7 @@ export function compile(files: readonly SourceFile[]): Compiled {
     contested: byId(written.contested.map((entry) => linkContested(entry, shelf))),
     tasks: byId(written.tasks.map((entry) => linkTask(entry, shelf))),
     isotherms: byId(written.isotherms.map((entry) => linkIsotherm(entry, shelf))),
+    ...linkEvidence(written.evidence, shelf),
     vocabulary: linkVocabulary(written.vocabulary, report),
   }
   return {
@@ -89,7 +93,8 @@ function readInto(document: ContentDocument, written: Written, report: Report): 
   else if (folder === 'decisions') {
     const decision = readDecision(document, report)
     if (decision !== null) written.decisions.push(decision)
-  } else report.add('out-of-place', { file: document.file, line: 1 }, { folder: 'content' })
+  } else if (!readEvidence(folder, document, written.evidence, report))
+    report.add('out-of-place', { file: document.file, line: 1 }, { folder: 'content' })
 }
 
 function linkDecisions(written: readonly WrittenDecision[], shelf: Shelf, report: Report): Decision[] {
@@ -159,13 +164,14 @@ function placesOf(written: Written, report: Report): Map<string, Place> {
       put('value', `${field.id}/${value.id}`, place('values', index, 'id')),
     )
   }
+  const keep = (key: string, place: Place): void => {
+    if (!places.has(key)) places.set(key, place)
+  }
+  evidencePlaces(written.evidence, put, keep)
   for (const { head, rules } of written.decisions) {
     put('decision', head.written.decision, head.place('decision'))
     // Rules repeated within a decision were reported where it was read.
-    for (const rule of rules) {
-      const key = `rule ${head.written.decision}/${rule.written.id}`
-      if (!places.has(key)) places.set(key, rule.place('id'))
-    }
+    for (const rule of rules) keep(`rule ${head.written.decision}/${rule.written.id}`, rule.place('id'))
   }
   return places
 }

@@ -3,7 +3,20 @@ import path from 'node:path'
 import type { SourceFile } from './document.ts'
 
 /** The folders of content/ that make up the knowledge; demo and glossary are no part of it. */
-const folders = ['works', 'figures', 'decisions', 'methods', 'contested', 'tasks', 'isotherms', 'vocabulary']
+const folders = [
+  'works',
+  'figures',
+  'decisions',
+  'methods',
+  'contested',
+  'tasks',
+  'isotherms',
+  'vocabulary',
+  'evidence',
+  'questions',
+  'elements',
+  'matrices',
+]
 
 /** Every knowledge file under `root`/content, by its path from `root`. */
 export function readContent(root: string): SourceFile[] {

@@ -1,8 +1,8 @@
 import { z } from 'zod'
 
 /** The written form of every entry, exactly as DEVELOPERS.md shows it. An unknown key is a flaw. */
-const id = z.string().regex(/^[a-z][a-z0-9-]*$/, 'an id in kebab-case')
-const sentence = z.string().min(1)
+export const id = z.string().regex(/^[a-z][a-z0-9-]*$/, 'an id in kebab-case')
+export const sentence = z.string().min(1)
 const known = z.enum(['read', 'second-hand', 'memory', 'common-practice'])
 const certainty = z.enum(['established', 'supported', 'contested', 'opinion'])
 const place = z.string().min(1).nullable()
@@ -33,7 +33,7 @@ export const figure = z.strictObject({
   kept: z.string().optional(),
 })
 
-const source = z.strictObject({ work: z.string(), place, says: z.enum(['supports', 'against']), known })
+export const source = z.strictObject({ work: z.string(), place, says: z.enum(['supports', 'against']), known })
 
 const cell = z.union([
   z.array(z.string()).min(1),
@@ -46,7 +46,7 @@ const cell = z.union([
   }),
 ])
 
-const when = z.record(z.string(), cell)
+export const when = z.record(z.string(), cell)
 const range = z.strictObject({ from: z.string().optional(), to: z.string().optional() })
 
 /** Which of these keys belong together is checked beside the decision that the rule stands in. */

@@ -22,7 +22,7 @@ export function emptyVocabulary(): WrittenVocabulary {
 export function readVocabulary(document: ContentDocument, into: WrittenVocabulary, report: Report): void {
   const name = document.file.replace(/^content\/vocabulary\//, '')
   if (name.startsWith('fields/')) into.fields.push(...shapedList(document, shapes.field, report))
-  else if (/^codes(-[a-z]+)?\.yaml$/.test(name)) into.codes.push(...shapedList(document, shapes.code, report))
+  else if (/^codes(-[a-z]+)*\.yaml$/.test(name)) into.codes.push(...shapedList(document, shapes.code, report))
   else if (name === 'contacts.yaml') into.contacts.push(...shapedList(document, shapes.code, report))
   else if (name === 'units.yaml') into.units.push(...shapedList(document, shapes.unit, report))
   else if (name === 'text-words.yaml') into.textWords.push(...shapedList(document, shapes.textWord, report))

@@ -167,4 +167,18 @@ export const steps: readonly Step[] = [
     unique: ['find_id', 'place'],
   }),
   index('stay_by_box', 'stay', ['project_id', 'box', 'from_day']),
+  table('identification', {
+    columns: {
+      project_id: 'text',
+      find_id: 'text',
+      record_id: 'text',
+      knowledge: 'text',
+      given: 'text',
+      thought: 'text',
+      content_hash: 'text',
+    },
+    refers: { project_id: 'project', find_id: 'find', record_id: 'condition_record' },
+    unique: ['find_id', 'content_hash'],
+  }),
+  index('identification_by_project', 'identification', ['project_id']),
 ]

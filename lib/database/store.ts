@@ -8,6 +8,7 @@ import { isUnavailable, mayBeTriedAgain, type Connected } from './engine.ts'
 import { diaryReads, diaryWrites } from './diary.ts'
 import { findReads, findWrites } from './finds.ts'
 import type { Hand } from './hand.ts'
+import { identificationReads, identificationWrites } from './identifications.ts'
 import { importReads, importWrites } from './imports.ts'
 import { logFileReads, logFileWrites } from './log-files.ts'
 import { loggerReads, loggerWrites } from './loggers.ts'
@@ -41,6 +42,7 @@ function readsOf(db: Kysely<Tables>): Reads {
     diary: diaryReads(db),
     stays: stayReads(db),
     settings: settingReads(db),
+    identifications: identificationReads(db),
     changes: changeReads(db),
   }
 }
@@ -64,6 +66,7 @@ function writesOf(hand: Hand): Writes {
     diary: diaryWrites(hand),
     stays: stayWrites(hand),
     settings: settingWrites(hand),
+    identifications: identificationWrites(hand),
   }
 }
 

@@ -82,6 +82,17 @@ export interface PlanRow extends Row {
   plan: string
 }
 
+/** What a surface was found to be, and what was thought before. Never overwritten; the same content is entered once. */
+export interface IdentificationRow extends Row {
+  project_id: string
+  find_id: string
+  record_id: string
+  knowledge: string
+  given: string
+  thought: string
+  content_hash: string
+}
+
 /** Where a find stands by its newest record, planned for `as_of`: what lists are sorted and grouped by. Made again at will. */
 export interface StandingRow extends Row {
   find_id: string
@@ -166,6 +177,7 @@ export interface Tables {
   diary_entry: DiaryRow
   store_setting: StoreSettingRow
   stay: StayRow
+  identification: IdentificationRow
   change: ChangeRow
   app_lock: AppLockRow
   migration: MigrationRow

@@ -21,6 +21,7 @@ import type {
   SiteContact,
 } from './kept.ts'
 import type { LogFile, Logger, ReadingDay } from './loggers.ts'
+import type { Identification, NewIdentification } from './identification.ts'
 import type { Standing } from './standing.ts'
 import type { FindStay } from './stays.ts'
 import type { StoreSetting, StoreSettingGiven } from './store-setting.ts'
@@ -135,6 +136,11 @@ export interface Reads {
     readonly ofFinds: (findIds: readonly string[]) => Promise<readonly FindStay[]>
   }
   readonly settings: { readonly ofProject: (projectId: string) => Promise<StoreSetting | null> }
+  /** Oldest first: as they were entered. */
+  readonly identifications: {
+    readonly ofFinds: (findIds: readonly string[]) => Promise<readonly Identification[]>
+    readonly ofProject: (projectId: string) => Promise<readonly Identification[]>
+  }
   readonly changes: { readonly latest: (limit: number) => Promise<readonly Change[]> }
 }
 
@@ -241,6 +247,10 @@ export interface Writes extends Reads {
   }
   readonly settings: Reads['settings'] & {
     readonly keep: (projectId: string, setting: ToKeep<StoreSettingGiven>) => Promise<Written>
+  }
+  readonly identifications: Reads['identifications'] & {
+    /** False where the same was entered before. */
+    readonly add: (identification: NewIdentification) => Promise<boolean>
   }
 }
 

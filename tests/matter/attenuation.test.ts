@@ -12,6 +12,7 @@ import {
   transmission,
 } from '../../lib/matter/transmission.ts'
 import { lineWidthKev, linesApart } from '../../lib/matter/line-overlap.ts'
+import { lineKev } from './absorber.ts'
 
 const stepped: AttenuationTable = [
   [2, 800],
@@ -99,5 +100,17 @@ describe('lines beside each other', () => {
     expect(linesApart(8, 8, 0.145)).toBe(0)
     expect(linesApart(8, 9, 0.145)).toBe(linesApart(9, 8, 0.145))
     expect(lineWidthKev(20, 0.145)).toBeGreaterThan(lineWidthKev(8, 0.145))
+  })
+})
+
+describe('lines of metals beside each other, in a detector of 145 eV', () => {
+  test.each([
+    ['As', 'Ka1', 'Pb', 'La1', 0.04],
+    ['S', 'Ka1', 'Pb', 'Ma', 0.33],
+    ['Hg', 'La1', 'Au', 'La1', 1.58],
+    ['Sn', 'Lb1', 'Ca', 'Ka1', 0.23],
+    ['Au', 'La1', 'Zn', 'Kb1', 0.82],
+  ])('%s %s and %s %s lie %d widths apart', (one, line, other, otherLine, widths) => {
+    expect(linesApart(lineKev(one, line), lineKev(other, otherLine), 0.145)).toBeCloseTo(widths, 1)
   })
 })

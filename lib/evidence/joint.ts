@@ -1,0 +1,121 @@
+import type { EvidenceBase } from './base.ts'
+import { mistaken, type Mistaken } from './failures.ts'
+import { tablesFor, type GroupTable, type PriorTable, type Tables } from './mappings.ts'
+import { possibleStates } from './outcome.ts'
+import { allHold, type Lookup } from './read-cells.ts'
+import type { Matter } from '../knowledge/evidence.ts'
+
+/**
+ * What is known of one matter on one part: how likely each pair of a mapping and a rival is, all that is recorded taken
+ * together. Mappings are weighed by the evidence as the rivals are. So what is thought today is, to the last digit, the
+ * average of what will be thought after any look, weighted by how likely each answer is.
+ */
+export interface Joint {
+  readonly tables: Tables
+  /** By mapping and rival, the rival running fastest; they sum to one. */
+  readonly weights: Float64Array
+  readonly groups: readonly GroupSeen[]
+}
+
+export interface GroupSeen {
+  readonly table: GroupTable
+  /** Numbers of the states that the record leaves possible. */
+  readonly possible: readonly number[]
+  readonly mistaken: Mistaken | null
+}
+
+export const observed = ({ table, possible }: GroupSeen): boolean => possible.length < table.states.length
+
+/** The priors that may be the first to hold: all up to the one that surely does. */
+function candidates(tables: readonly PriorTable[], lookup: Lookup): readonly PriorTable[] {
+  const found: PriorTable[] = []
+  for (const table of tables) {
+    const holds = allHold(table.prior.when, lookup)
+    if (holds !== 'no') found.push(table)
+    if (holds === 'yes') break
+  }
+  return found
+}
+
+/**
+ * Odds before looking, by mapping and rival, scaled over the rivals. Where the record leaves open which prior holds, each
+ * mapping leans its own way between them: their average counts, and the range shows that it hangs on what nobody recorded.
+ */
+export function priorWeights({ mappings, priors }: Tables, lookup: Lookup): Float64Array {
+  const wide = priors.length
+  const weights = new Float64Array(mappings * wide)
+  priors.forEach((tables, rival) => {
+    const open = candidates(tables, lookup)
+    for (let k = 0; k < mappings; k++) {
+      let sum = 0
+      let leaning = 0
+      for (const table of open) {
+        sum += table.leaning[k]! * table.odds[k]!
+        leaning += table.leaning[k]!
+      }
+      weights[k * wide + rival] = open.length === 1 ? open[0]!.odds[k]! : sum / leaning
+    }
+  })
+  for (let k = 0; k < mappings; k++) {
+    let sum = 0
+    for (let rival = 0; rival < wide; rival++) sum += weights[k * wide + rival]!
+    for (let rival = 0; rival < wide; rival++) weights[k * wide + rival]! /= sum * mappings
+  }
+  return weights
+}
+
+/** How likely it is, by mapping and rival, that one of these states shows. */
+export function likelihood(
+  seen: GroupSeen,
+  states: readonly number[],
+  wide: number,
+  into: Float64Array,
+): Float64Array {
+  const { table, mistaken } = seen
+  const step = table.states.length * wide
+  const mappings = table.shares.length / step
+  for (let k = 0; k < mappings; k++) {
+    for (let rival = 0; rival < wide; rival++) {
+      let sum = 0
+      for (const state of states) sum += table.shares[k * step + state * wide + rival]!
+      if (mistaken !== null) {
+        sum *= mistaken.left[rival]!
+        for (const state of states) sum += mistaken.added[state * wide + rival]!
+      }
+      into[k * wide + rival] = sum
+    }
+  }
+  return into
+}
+
+/** `weights` times what is observed, scaled to sum to one; and how likely it was. */
+export function update(weights: Float64Array, likely: Float64Array): number {
+  let sum = 0
+  for (let at = 0; at < weights.length; at++) sum += weights[at]! *= likely[at]!
+  for (let at = 0; at < weights.length; at++) weights[at]! /= sum
+  return sum
+}
+
+export function jointOf(tables: Tables, lookup: Lookup): Joint {
+  const wide = tables.rivals.length
+  const weights = priorWeights(tables, lookup)
+  const scratch = new Float64Array(weights.length)
+  const groups = tables.groups.map((table): GroupSeen => ({
+    table,
+    possible: possibleStates(table, lookup),
+    mistaken: mistaken(table, tables.rivals, lookup),
+  }))
+  for (const seen of groups)
+    if (observed(seen)) update(weights, likelihood(seen, seen.possible, wide, scratch))
+  return { tables, weights, groups }
+}
+
+export const jointFor = (matter: Matter, base: EvidenceBase, lookup: Lookup): Joint =>
+  jointOf(tablesFor(matter, base), lookup)
+
+/** The probability of each rival, all mappings together. */
+export function probabilities(weights: Float64Array, wide: number): Float64Array {
+  const sums = new Float64Array(wide)
+  for (let at = 0; at < weights.length; at++) sums[at % wide]! += weights[at]!
+  return sums
+}

@@ -1,0 +1,86 @@
+import type { SourceRef } from '../knowledge/knowledge.ts'
+import { likelihood, observed, type GroupSeen, type Joint } from './joint.ts'
+
+/** A thing seen that speaks for an explanation, or against it. */
+export interface Pull {
+  readonly group: string
+  readonly label: string
+  readonly by: string
+  /** The state that showed, or those of which one must have; `rest` for none of the states. */
+  readonly states: readonly string[]
+  readonly says: readonly string[]
+  readonly strength: Strength
+  /** How many times as likely it is as where one of the others is true; below one where it speaks against. */
+  readonly times: number
+  /** Ways in which the method may have gone wrong here. */
+  readonly failures: readonly string[]
+  readonly sources: readonly SourceRef[]
+  readonly figures: readonly string[]
+}
+
+export type Strength = 'slight' | 'clear' | 'strong'
+
+/** Times as likely from which a thing counts at all, clearly, strongly. A house rule after the usual readings of such ratios. */
+const from = { slight: 1.25, clear: 3, strong: 10 } as const
+
+function strengthOf(times: number): Strength | null {
+  const away = Math.max(times, 1 / times)
+  if (away < from.slight) return null
+  return away >= from.strong ? 'strong' : away >= from.clear ? 'clear' : 'slight'
+}
+
+/**
+ * How many times as likely what is seen of a group is under each rival as under the others, each of them counting by how
+ * likely all the rest of the evidence makes it. So a group speaks for a rival exactly where leaving it out would lower it.
+ */
+function timesOf(seen: GroupSeen, weights: Float64Array, wide: number): Float64Array {
+  const likely = likelihood(seen, seen.possible, wide, new Float64Array(weights.length))
+  const withIt = new Float64Array(wide)
+  const without = new Float64Array(wide)
+  for (let at = 0; at < weights.length; at++) {
+    withIt[at % wide]! += weights[at]!
+    without[at % wide]! += weights[at]! / likely[at]!
+  }
+  const all = without.reduce((sum, one) => sum + one, 0)
+  return withIt.map((own, rival) => own / without[rival]! / ((1 - own) / (all - without[rival]!)))
+}
+
+function told({ table: { group }, possible, mistaken }: GroupSeen): Omit<Pull, 'strength' | 'times'> {
+  const shown = possible.map((state) => group.states[state] ?? null)
+  return {
+    group: group.id,
+    label: group.label,
+    by: group.by,
+    states: shown.map((state) => state?.id ?? 'rest'),
+    says: shown.map((state) => state?.says ?? group.rest.says),
+    failures:
+      mistaken?.failures
+        .filter(({ as }) => shown.some((state) => (state?.id ?? 'rest') === as))
+        .map(({ id }) => id) ?? [],
+    sources: shown.flatMap((state) => state?.sources ?? []),
+    figures: [...new Set(shown.flatMap((state) => state?.figures ?? []))],
+  }
+}
+
+/** What speaks for each rival and against it, the strongest first. */
+export function pullsOf({
+  tables,
+  groups,
+  weights,
+}: Joint): readonly { for: readonly Pull[]; against: readonly Pull[] }[] {
+  const wide = tables.rivals.length
+  const found = tables.rivals.map(() => ({ for: [] as Pull[], against: [] as Pull[] }))
+  for (const seen of groups) {
+    if (!observed(seen)) continue
+    const said = told(seen)
+    timesOf(seen, weights, wide).forEach((times, rival) => {
+      const strength = strengthOf(times)
+      if (strength !== null) found[rival]![times > 1 ? 'for' : 'against'].push({ ...said, strength, times })
+    })
+  }
+  for (const rival of found) {
+    rival.for.sort((a, b) => b.times - a.times)
+    rival.against.sort((a, b) => a.times - b.times)
+  }
+  return found
+}

@@ -1,0 +1,68 @@
+import type { RecordFacts } from '../record/fact.ts'
+import type { EvidenceBase } from './base.ts'
+import { probabilities } from './joint.ts'
+import { pullsOf, type Pull } from './pulls.ts'
+import { raisedBy, type Raised } from './raised.ts'
+import { rangesOf } from './ranges.ts'
+import { standingOf, type Standing } from './standing.ts'
+
+/** What a thing that was seen may be: the rival explanations of one matter on one part of a find. */
+export interface Weighed {
+  readonly matter: string
+  readonly asks: string
+  /** Number of the part in the record, and its name. */
+  readonly part: number
+  readonly component: string
+  /** The observation that raised it: `white-metal-sheen`. */
+  readonly about: string
+  readonly standing: Standing
+  /** The rival that the record itself names as analysed; null where it names none. */
+  readonly settledBy: string | null
+  /** Likeliest first; the probabilities sum to one. */
+  readonly rivals: readonly WeighedRival[]
+  /** An id of the contested matters. */
+  readonly contested: string | null
+}
+
+export interface WeighedRival {
+  /** The code of the interpretation. */
+  readonly id: string
+  readonly says: string
+  readonly probability: number
+  /** Between the two lie eight in ten of the plausible readings of the words it rests on. */
+  readonly range: readonly [low: number, high: number]
+  readonly for: readonly Pull[]
+  readonly against: readonly Pull[]
+}
+
+export function weighedOf({ matter, part, component, about, joint, settled }: Raised): Weighed {
+  const probable = probabilities(joint.weights, matter.rivals.length)
+  const ranges = rangesOf(joint.weights, probable)
+  const pulls = pullsOf(joint)
+  const rivals = matter.rivals.map(({ id, says }, rival): WeighedRival => {
+    const known = settled === null ? null : Number(id === settled)
+    return {
+      id,
+      says,
+      probability: known ?? probable[rival]!,
+      range: known === null ? ranges[rival]! : [known, known],
+      ...pulls[rival]!,
+    }
+  })
+  const ordered = rivals.toSorted((a, b) => b.probability - a.probability)
+  return {
+    matter: matter.id,
+    asks: matter.asks,
+    part,
+    component,
+    about,
+    standing: standingOf(ordered),
+    settledBy: settled,
+    rivals: ordered,
+    contested: matter.contested,
+  }
+}
+
+/** Everything that the record raises, part by part, each with its rivals. */
+export const weigh = (facts: RecordFacts, base: EvidenceBase): readonly Weighed[] =>
+  raisedBy(facts, base).map(weighedOf)

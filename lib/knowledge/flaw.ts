@@ -68,6 +68,7 @@ export interface FlawAbout {
   }
   'never-holds': { readonly rule: string; readonly fact: string }
   'always-overridden': { readonly rule: string; readonly by: readonly string[] }
+  'harm-differs': { readonly method: string; readonly harm: string; readonly key: 'sampling' | 'leave' }
   'one-of': { readonly wants: readonly string[]; readonly found: readonly string[] }
   'grade-missing': { readonly at: string; readonly rival: string }
   'prior-order': { readonly rival: string; readonly last: boolean }

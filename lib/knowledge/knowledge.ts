@@ -235,12 +235,32 @@ export interface TextWord {
   readonly objectKind?: string
 }
 
+/** What a method does to the object, least first. */
+export type Harm = 'none' | 'touches' | 'loose-powder' | 'micro-sample' | 'cut'
+
+/** Minutes [min] that a method takes; the figures say how they are known. */
+export interface MethodMinutes {
+  /** Once a session: a plate laid out, an instrument warmed up. */
+  readonly setUp: number
+  /** For each object after that. */
+  readonly each: number
+  readonly figures: readonly string[]
+  /** As the weaker of the two figures is known. */
+  readonly known: Known
+}
+
 export interface Method {
   readonly id: string
   readonly label: string
   readonly answers: string
   readonly cannot: string
+  /** Dating comes before whatever would spoil it; looking and imaging before analysis. */
+  readonly kind: 'dating' | 'looking' | 'imaging' | 'analysis'
   readonly sampling: boolean
+  readonly harm: Harm
+  /** Needs the owner's written leave. */
+  readonly leave: boolean
+  readonly minutes: MethodMinutes
   readonly who: string
   readonly order: number
   readonly cautions: readonly {

@@ -151,6 +151,10 @@ const sentences: Sentences = {
   'never-holds': ({ rule, fact }) => `${rule} can never hold: ${fact} leaves it nothing.`,
   'always-overridden': ({ rule, by }) =>
     `${rule} never speaks: wherever it holds ${listWords(by)} overrides it.`,
+  'harm-differs': ({ method, harm, key }) =>
+    key === 'sampling'
+      ? `${method} does "${harm}" to the object and "sampling" says otherwise; let both agree.`
+      : `${method} does "${harm}" to the object, which needs the owner's leave: write leave: true.`,
   'one-of': ({ wants, found }) =>
     `Write just one of ${either(wants)} here; there ${found.length === 0 ? 'is none' : `stand ${listWords(found)}`}.`,
   'grade-missing': ({ at, rival }) =>

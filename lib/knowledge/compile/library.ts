@@ -1,8 +1,8 @@
-import type { Contested, Figure, Method, Work } from '../knowledge.ts'
+import type { Contested, Figure, Work } from '../knowledge.ts'
 import type { Entry } from './entries.ts'
 import { fillSentence } from './sentence.ts'
 import type * as shapes from './shapes.ts'
-import { checkId, checkSources, figureOf, type Shelf } from './shelf.ts'
+import { checkSources, figureOf, type Shelf } from './shelf.ts'
 
 export function linkWork({ written }: Entry<shapes.Written<typeof shapes.work>>): Work {
   const { in: within, doi, address, note, ...rest } = written
@@ -18,27 +18,6 @@ export function linkWork({ written }: Entry<shapes.Written<typeof shapes.work>>)
 export function linkFigure({ written }: Entry<shapes.Written<typeof shapes.figure>>): Figure {
   const { 'as-printed': asPrinted, 'valid-for': validFor, kept, ...rest } = written
   return { ...rest, asPrinted, validFor, ...(kept === undefined ? {} : { kept }) }
-}
-
-export function linkMethod(
-  { written, place }: Entry<shapes.Written<typeof shapes.method>>,
-  shelf: Shelf,
-): Method {
-  checkSources(written.sources, (index) => place('sources', index), shelf)
-  const fill = (text: string, ...path: (string | number)[]): string =>
-    fillSentence(text, path.join('.'), place(...path), shelf, new Set())
-  return {
-    ...written,
-    label: fill(written.label, 'label'),
-    answers: fill(written.answers, 'answers'),
-    cannot: fill(written.cannot, 'cannot'),
-    who: fill(written.who, 'who'),
-    cautions: written.cautions.map((caution, index) => {
-      checkId('code', caution.code, place('cautions', index, 'code'), shelf)
-      checkSources(caution.sources, (source) => place('cautions', index, 'sources', source), shelf)
-      return { ...caution, text: fill(caution.text, 'cautions', index, 'text') }
-    }),
-  }
 }
 
 export function linkContested(

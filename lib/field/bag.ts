@@ -1,7 +1,8 @@
-import { assess, type Occasion } from '../engine/assess.ts'
+import type { Occasion } from '../engine/assess.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import { planFind } from './plan-find.ts'
 
 /** A bag on the table: records with the plan of each, planned in the browser as they are typed. */
 export interface Planned {
@@ -26,13 +27,13 @@ export class BagPlanner {
   plan(record: ConditionRecord): Planned {
     const known = this.plans.get(record)
     if (known !== undefined) return known
-    const planned = { record, plan: assess(record, this.knowledge, this.occasion) }
+    const planned = { record, plan: planFind(record, this.knowledge, this.occasion) }
     this.plans.set(record, planned)
     return planned
   }
 
   /** What to look at next for one find, most telling first. */
   questionsFor(record: ConditionRecord): Plan['lookNext'] {
-    return assess(record, this.knowledge, { ...this.occasion, questions: true }).lookNext
+    return planFind(record, this.knowledge, { ...this.occasion, questions: true }).lookNext
   }
 }

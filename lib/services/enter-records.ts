@@ -1,4 +1,4 @@
-import { assess } from '../engine/assess.ts'
+import { planFind } from '../field/plan-find.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { inBreaths } from './breath.ts'
@@ -44,7 +44,7 @@ export async function bringUpToDate(
       const lay = staysOf(find.id, all, moves.get(find.id) ?? [])
       stays.push(...lay)
       const occasion = { asOf: world.today(), contacts: contacts.get(find.siteId) ?? {}, questions: false }
-      const plan = assess(record.record, world.knowledge, occasion)
+      const plan = planFind(record.record, world.knowledge, occasion)
       plans.set(record.id, plan)
       standings.push(standingOf(find, record, plan, lay.at(-1)?.box ?? ''))
     }

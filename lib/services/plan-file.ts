@@ -1,5 +1,5 @@
 import type { IsoDate } from '../base/calendar.ts'
-import { assess } from '../engine/assess.ts'
+import { planFind } from '../field/plan-find.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Problem } from '../record/problem.ts'
@@ -30,7 +30,7 @@ export interface FilePlan {
 
 /** The plan of one record by itself, for whoever shares a file out. */
 export const planOf = (record: ConditionRecord, knowledge: Knowledge, asOf: IsoDate): Plan =>
-  assess(record, knowledge, { asOf })
+  planFind(record, knowledge, { asOf })
 
 /** Plans every record of a file and keeps nothing. */
 export async function planFile(knowledge: Knowledge, content: Content, asOf: IsoDate): Promise<FilePlan> {

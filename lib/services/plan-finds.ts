@@ -1,6 +1,6 @@
 import type { IsoDate } from '../base/calendar.ts'
 import { given } from '../base/outcome.ts'
-import { assess } from '../engine/assess.ts'
+import { planFind } from '../field/plan-find.ts'
 import type { Contacts, Plan } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import type { Find, KeptRecord } from './kept.ts'
@@ -32,7 +32,7 @@ export function planFinds(world: World, findIds: readonly string[]): Answer<read
         const record = newest.get(find.id)
         if (!record) return []
         const own = contacts.get(find.projectId)?.get(find.siteId) ?? {}
-        const plan = assess(record.record, world.knowledge, { asOf: world.today(), contacts: own })
+        const plan = planFind(record.record, world.knowledge, { asOf: world.today(), contacts: own })
         return [{ find, newest: record, plan }]
       }),
     )
@@ -45,5 +45,5 @@ export function planRecord(
   record: ConditionRecord,
   occasion: { readonly asOf?: IsoDate; readonly contacts?: Contacts; readonly questions?: boolean } = {},
 ): Plan {
-  return assess(record, knowledge, { asOf: today(), ...occasion })
+  return planFind(record, knowledge, { asOf: today(), ...occasion })
 }

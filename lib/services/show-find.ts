@@ -1,6 +1,6 @@
 import type { IsoDate } from '../base/calendar.ts'
 import { given, refused } from '../base/outcome.ts'
-import { assess } from '../engine/assess.ts'
+import { planFind } from '../field/plan-find.ts'
 import type { Contacts, Plan } from '../engine/plan.ts'
 import type { Find, KeptPlan, KeptRecord, Project, Site } from './kept.ts'
 import type { Reads, World } from './ports.ts'
@@ -38,7 +38,7 @@ async function shown(reads: Reads, { knowledge }: World, find: Find, asOf: IsoDa
     find,
     contacts,
     history: records.map((kept) => ({ kept, plans: plans.get(kept.id) ?? [] })),
-    now: assess(newest.record, knowledge, { asOf, contacts }),
+    now: planFind(newest.record, knowledge, { asOf, contacts }),
     knowledgeChanged: issued !== undefined && issued.knowledge !== knowledge.hash,
   })
 }

@@ -1,6 +1,7 @@
 import { couldNotTell, measured, stated, type Fact } from './fact.ts'
 import { fields } from './fields.ts'
 import { radiograph } from './ids.ts'
+import { lookedFacts } from './looked-facts.ts'
 import type { Component, ConditionRecord } from './record.ts'
 import { readTest, type Test } from './tests.ts'
 
@@ -26,6 +27,7 @@ const testFact: Readonly<Record<Test['name'], string>> = {
   'oxygen-uptake': 'oxygen_uptake',
   xrf: 'xrf',
   xrd: 'xrd',
+  raman: 'raman',
   'residual-chloride-ppm': 'residual_chloride_ppm',
   'bath-chloride-mg-l': 'bath_chloride_mg_l',
 }
@@ -57,7 +59,7 @@ function testResult(name: Test['name'], tests: readonly Test[]): Fact {
     // The higher chloride is the one that asks for care.
     return { ...measured(Math.max(...known.map(Number))), from }
   }
-  if (name === 'xrf' || name === 'xrd') return { has: known, may: 'any', said: 'stated', from }
+  if (tests[0]!.kind === 'list') return { has: known, may: 'any', said: 'stated', from }
   if (name === 'radiograph') return { has: known, may: openRadiograph(known), said: 'stated', from }
   if (known.length > 1) return { has: [], may: known, said: 'stated', from }
   return values.length > 1 ? { has: [], may: 'any', said: 'stated', from } : { ...stated(...known), from }
@@ -118,7 +120,7 @@ function factsOfComponent(
     const partlyUnread = many && component.unread?.[name] !== undefined
     facts[name] = choiceFact(many ? (value as readonly string[]) : [value as string], partlyUnread)
   }
-  Object.assign(facts, factsOfTests(tests, nobodys))
+  Object.assign(facts, factsOfTests(tests, nobodys), lookedFacts(component))
   const core = coreFact(component.core, facts['radiograph'])
   if (core) facts['core'] = core
   return facts

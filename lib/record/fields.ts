@@ -14,7 +14,12 @@ export type FieldKind =
   | 'whole' // a whole number, or `unknown`
   | 'date' // ISO date
   | 'tests' // `name:result`, `part/name:result`
+  | 'looks' // `question:answer`
   | 'treatments' // { what, on, by, medium }
+
+const listKinds: readonly FieldKind[] = ['choices', 'texts', 'tests', 'treatments', 'looks']
+/** Several values may stand in one cell. */
+export const isList = (kind: FieldKind): boolean => listKinds.includes(kind)
 
 export interface Field {
   readonly level: 'find' | 'component'
@@ -89,6 +94,7 @@ export const fields = {
   completeness: part('choice', { ids: ids.completeness }),
   original_surface: part('choice', { ids: ids.originalSurface }),
   core: part('choice', { ids: ids.core }),
+  looked: part('looks'),
 } as const satisfies Record<string, Field>
 
 export type FieldName = keyof typeof fields

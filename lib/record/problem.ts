@@ -72,6 +72,10 @@ const severities = {
   'test-read': 'note',
   'tests-disagree': 'problem',
   'no-such-part': 'problem',
+  'unknown-look': 'problem',
+  'unknown-look-answer': 'problem',
+  'look-read': 'note',
+  'looks-disagree': 'problem',
   'unreadable-treatment': 'problem',
 } as const satisfies Record<string, Severity>
 

@@ -1,19 +1,19 @@
 import { flaw, refused, type CellRead } from './cell-read.ts'
 import { cleanText } from './clean-text.ts'
-import { fields, type FieldName } from './fields.ts'
+import { fields, isList, type FieldName } from './fields.ts'
 import type { GivenCell } from './given.ts'
 import { closest, nameKey } from './likeness.ts'
 import { joinList, splitList } from './list-cell.ts'
 import type { Names } from './names.ts'
 import { readChoice } from './read-choice.ts'
 import { readDate, type DayOrder } from './read-date.ts'
-import { choices, listed, otherParting, tests, treatments } from './read-list.ts'
+import { choices, listed, looked, otherParting, tests, treatments } from './read-list.ts'
 import { readNumber } from './read-number.ts'
 
 const sheetError =
   /^#(?:REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|FIELD!|BLOCKED!|UNKNOWN!|GETTING_DATA)$|^#{3,}$/i
 /** Of these, `unknown` tells nothing that an empty cell does not. */
-const untold: readonly string[] = ['date', 'tests', 'treatments']
+const untold: readonly string[] = ['date', 'tests', 'treatments', 'looks']
 const blankWord = /^(?:[-–—]+|n\/?a|n\.a\.|nil|null)$/i
 
 function choice(field: FieldName, text: string, names: Names): CellRead {
@@ -59,7 +59,7 @@ function date(text: string, order: DayOrder): CellRead {
 /** Reads one cell by the kind of its field. Nothing is dropped: what is not understood comes back in `unread`. */
 export function readCell(field: FieldName, cell: GivenCell, names: Names, order: DayOrder): CellRead {
   const kind = fields[field].kind
-  const many = kind === 'choices' || kind === 'texts' || kind === 'tests' || kind === 'treatments'
+  const many = isList(kind)
   const given = (typeof cell.value === 'string' ? [cell.value] : cell.value)
     .map(cleanText)
     .filter((text) => text !== '')
@@ -100,5 +100,7 @@ export function readCell(field: FieldName, cell: GivenCell, names: Names, order:
       return tests(items)
     case 'treatments':
       return treatments(items)
+    case 'looks':
+      return looked(items)
   }
 }

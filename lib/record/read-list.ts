@@ -1,6 +1,8 @@
 import { flaw, type CellProblem, type CellRead } from './cell-read.ts'
 import type { FieldName } from './fields.ts'
 import { joinList } from './list-cell.ts'
+import { readLook } from './look.ts'
+import { looks, type Looks } from './looks.ts'
 import type { Names } from './names.ts'
 import { readChoice } from './read-choice.ts'
 import type { Treatment } from './record.ts'
@@ -54,9 +56,9 @@ export function listed(
   }
 }
 
-/** Tests parted by commas come apart only where each piece has its own name. */
-function eachTest(item: string): readonly string[] {
-  if (readTest(item).ok) return [item]
+/** Tests and answers parted by commas come apart only where each piece has its own name. */
+function eachNamed(item: string, known: boolean): readonly string[] {
+  if (known) return [item]
   const pieces = item.split(/[,\n](?=[^,\n:]*:)/).map((piece) => piece.trim())
   return pieces.filter((piece) => piece !== '')
 }
@@ -65,7 +67,7 @@ export function tests(items: readonly string[]): CellRead {
   const written = new Set<string>()
   const unread: string[] = []
   const problems: CellProblem[] = []
-  for (const item of items.flatMap(eachTest)) {
+  for (const item of items.flatMap((one) => eachNamed(one, readTest(one).ok))) {
     const read = readTest(item)
     if (read.ok) {
       written.add(read.test.written)
@@ -76,6 +78,27 @@ export function tests(items: readonly string[]): CellRead {
     }
   }
   return listed([...written], unread, problems)
+}
+
+/** Two answers to one question are both kept, and said. */
+export function looked(items: readonly string[], known: Looks = looks): CellRead {
+  const answers = new Map<string, string>()
+  const unread: string[] = []
+  const problems: CellProblem[] = []
+  for (const item of items.flatMap((one) => eachNamed(one, readLook(one, known).ok))) {
+    const read = readLook(item, known)
+    if (read.ok) {
+      answers.set(read.look.written, read.look.question)
+      if (!read.asWritten) problems.push(flaw('look-read', item, read.look.written))
+    } else {
+      unread.push(item)
+      problems.push(flaw(read.code, item, read.suggestion))
+    }
+  }
+  const written = [...answers.keys()]
+  for (const group of Map.groupBy(written, (text) => answers.get(text)!).values())
+    if (group.length > 1) problems.push(flaw('looks-disagree', group.join('; ')))
+  return listed(written, unread, problems)
 }
 
 const looseDate = /^\d{4}(?:-\d{2}(?:-\d{2})?)?$/

@@ -28,6 +28,8 @@ export interface Component {
   readonly completeness?: Id<typeof ids.completeness>
   readonly original_surface?: Id<typeof ids.originalSurface>
   readonly core?: Id<typeof ids.core>
+  /** Answers to questions, `question:answer`; `lib/record/look.ts` reads them. */
+  readonly looked?: readonly string[]
   /** Unknown columns of this row, kept as they came. */
   readonly extra?: Readonly<Record<string, unknown>>
   /** Given but not understood, by field: kept to be mended, counted as absent. */

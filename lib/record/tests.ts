@@ -10,7 +10,8 @@ const choices = {
 } as const satisfies Record<string, readonly string[]>
 
 export type ChoiceTest = keyof typeof choices
-export type ListTest = 'xrf' | 'xrd'
+const listTests = ['xrf', 'xrd', 'raman'] as const
+export type ListTest = (typeof listTests)[number]
 export type NumberTest = 'residual-chloride-ppm' | 'bath-chloride-mg-l'
 
 export type Test = { readonly part: string | null; readonly written: string } & (
@@ -27,7 +28,7 @@ export type TestRead =
       readonly suggestion?: string
     }
 
-const testNames = [...Object.keys(choices), 'xrf', 'xrd', 'residual-chloride-ppm', 'bath-chloride-mg-l'].map(
+const testNames = [...Object.keys(choices), ...listTests, 'residual-chloride-ppm', 'bath-chloride-mg-l'].map(
   (key) => ({ key }),
 )
 const named = (key: string) => testNames.some((name) => name.key === key)
@@ -64,7 +65,7 @@ function cut(text: string): { part: string | null; name: string; result: string 
 function listOf(name: ListTest, result: string): readonly string[] | null {
   const pieces = result.split(/[+,\s]+/).filter((piece) => piece !== '')
   if (pieces.length === 0) return null
-  if (name === 'xrd') {
+  if (name !== 'xrf') {
     const phases = pieces.map(nameKey).filter((phase) => phase !== '')
     return phases.length === 0 ? null : [...new Set(phases)]
   }
@@ -104,10 +105,11 @@ export function readTest(text: string): TestRead {
     )
     return refuse(likely ? `${name}:${likely.key}` : `${name}:${allowed.join(' | ')}`)
   }
-  if (name === 'xrf' || name === 'xrd') {
-    if (key === 'unknown') return accept(key, { kind: 'list', name, result: 'unknown' })
-    const list = listOf(name, result)
-    return list === null ? refuse() : accept(list.join('+'), { kind: 'list', name, result: list })
+  const listed = listTests.find((one) => one === name)
+  if (listed !== undefined) {
+    if (key === 'unknown') return accept(key, { kind: 'list', name: listed, result: 'unknown' })
+    const list = listOf(listed, result)
+    return list === null ? refuse() : accept(list.join('+'), { kind: 'list', name: listed, result: list })
   }
   const number = name as NumberTest
   if (key === 'unknown') return accept(key, { kind: 'number', name: number, result: 'unknown' })

@@ -1,6 +1,6 @@
 import { cleanText } from './clean-text.ts'
 import { findColumn, partColumn, writeExtra } from './extra-cell.ts'
-import { fields, type FieldName } from './fields.ts'
+import { fields, isList as isListKind, type FieldName } from './fields.ts'
 import { joinList, splitList } from './list-cell.ts'
 import type { ConditionRecord, Treatment } from './record.ts'
 import { writeTreatment } from './treatment-text.ts'
@@ -11,8 +11,7 @@ export type WrittenRow = ReadonlyMap<string, string>
 type Bag = Readonly<Record<string, unknown>>
 
 const names = Object.keys(fields) as FieldName[]
-const listKinds: readonly string[] = ['choices', 'texts', 'tests', 'treatments']
-export const isList = (field: FieldName) => listKinds.includes(fields[field].kind)
+export const isList = (field: FieldName) => isListKind(fields[field].kind)
 
 /** Told again on every row, so that each row says which record it belongs to. */
 const keys: readonly FieldName[] = ['site_code', 'find_number', 'recorded_on']

@@ -141,6 +141,13 @@ const words: Readonly<Record<ProblemCode, Words>> = {
   'test-read': ({ found, suggestion }) => `${shown(found)} was read as “${suggestion}”.`,
   'tests-disagree': ({ found }) =>
     `Two results of one test exclude each other: ${shown(found)}. Either may hold; leave only the right one.`,
+  'unknown-look': ({ found, suggestion }) =>
+    `${shown(found)} answers no question known here. ${or(suggestion, 'Write it as question:answer, as skin-edge:lifting-edge.')} Until then it counts as not looked at.`,
+  'unknown-look-answer': ({ found, suggestion }) =>
+    `The answer in ${shown(found)} is not known. Write ${suggestion}. Until then the question counts as not answered.`,
+  'look-read': ({ found, suggestion }) => `${shown(found)} was read as “${suggestion}”.`,
+  'looks-disagree': ({ found }) =>
+    `One question has two answers: ${shown(found)}. Neither counts; leave only the right one.`,
   'no-such-part': ({ found, suggestion }) =>
     `${shown(found)} names a part that this find does not have. ${or(suggestion, 'Name one of its parts.')}`,
   'unreadable-treatment': ({ found }) =>

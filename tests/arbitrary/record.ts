@@ -3,6 +3,7 @@ import type { IsoDate } from '../../lib/base/calendar.ts'
 import { fields, type FieldName } from '../../lib/record/fields.ts'
 import * as ids from '../../lib/record/ids.ts'
 import { nameKey } from '../../lib/record/likeness.ts'
+import { looks } from '../../lib/record/looks.ts'
 import type { Component, ConditionRecord, Treatment } from '../../lib/record/record.ts'
 import { plainWords, tellingWords, textArbitrary } from './text.ts'
 
@@ -70,11 +71,26 @@ export function testArbitrary(names: readonly string[]): fc.Arbitrary<string> {
       'lead-formate',
       'ferrous-chloride',
     ]).map((phases) => `xrd:${phases.join('+')}`),
+    subset(['acanthite', 'paratacamite', 'calcite']).map((phases) => `raman:${phases.join('+')}`),
     fc.integer({ min: 0, max: 9000 }).map((value) => `residual-chloride-ppm:${value}`),
     fc.integer({ min: 0, max: 9000 }).map((value) => `bath-chloride-mg-l:${value}`),
   )
   return fc.tuple(part, result).map(([where, test]) => `${where}${test}`)
 }
+
+/** Answers to some questions, one each. */
+const looksArbitrary: fc.Arbitrary<readonly string[] | undefined> =
+  Object.keys(looks).length === 0
+    ? fc.constant(undefined)
+    : fc
+        .uniqueArray(
+          fc
+            .constantFrom(...Object.keys(looks))
+            .chain((question) =>
+              fc.constantFrom(...looks[question]!, 'none', 'unknown').map((answer) => `${question}:${answer}`),
+            ),
+          { minLength: 1, maxLength: 3, selector: (text) => text.split(':')[0] },
+        )
 
 function valueArbitrary(name: FieldName, words: fc.Arbitrary<string>): fc.Arbitrary<unknown> {
   const field = fields[name]
@@ -109,6 +125,8 @@ function valueArbitrary(name: FieldName, words: fc.Arbitrary<string>): fc.Arbitr
       })
     case 'tests':
       return fc.constant(undefined)
+    case 'looks':
+      return looksArbitrary
   }
 }
 

@@ -34,6 +34,7 @@ function widthOf(field: FieldName): number {
     case 'choices':
     case 'tests':
     case 'treatments':
+    case 'looks':
       return 14
     case 'choice':
     case 'open-choice':

@@ -19,8 +19,10 @@ function follows(cell: Cell, from: Cell, domain: Domain | undefined): boolean {
   return single && from.any.every((value) => !cell.none.includes(value))
 }
 
+/** An interval whose figures are not there has no ends and tells nothing. */
 function inside(inner: Interval, outer: Interval): boolean {
-  return lowInside(inner, outer) && highInside(inner, outer)
+  const ends = [outer.from, outer.above, outer.to, outer.below]
+  return ends.some((end) => end !== undefined) && lowInside(inner, outer) && highInside(inner, outer)
 }
 
 function lowInside(inner: Interval, outer: Interval): boolean {

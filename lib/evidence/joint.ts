@@ -40,6 +40,7 @@ function candidates(tables: readonly PriorTable[], lookup: Lookup): readonly Pri
 /**
  * Odds before looking, by mapping and rival, scaled over the rivals. Where the record leaves open which prior holds, each
  * mapping leans its own way between them: their average counts, and the range shows that it hangs on what nobody recorded.
+ * What holds in any case (the last of them) weighs as much as all the special cases that may apply together.
  */
 export function priorWeights({ mappings, priors }: Tables, lookup: Lookup): Float64Array {
   const wide = priors.length
@@ -49,10 +50,11 @@ export function priorWeights({ mappings, priors }: Tables, lookup: Lookup): Floa
     for (let k = 0; k < mappings; k++) {
       let sum = 0
       let leaning = 0
-      for (const table of open) {
-        sum += table.leaning[k]! * table.odds[k]!
-        leaning += table.leaning[k]!
-      }
+      open.forEach((table, at) => {
+        const lean = table.leaning[k]! * (at < open.length - 1 ? 1 : open.length - 1)
+        sum += lean * table.odds[k]!
+        leaning += lean
+      })
       weights[k * wide + rival] = open.length === 1 ? open[0]!.odds[k]! : sum / leaning
     }
   })
@@ -118,4 +120,29 @@ export function probabilities(weights: Float64Array, wide: number): Float64Array
   const sums = new Float64Array(wide)
   for (let at = 0; at < weights.length; at++) sums[at % wide]! += weights[at]!
   return sums
+}
+
+/** The same with one more group observed; where the record had narrowed it already, what it said is taken up into this. */
+export function withState(joint: Joint, group: number, state: number): Joint {
+  const seen = joint.groups[group]!
+  const weights = weightsWithout(joint, [group])
+  const wide = joint.tables.rivals.length
+  update(weights, likelihood(seen, [state], wide, new Float64Array(weights.length)))
+  return { ...joint, weights, groups: joint.groups.with(group, { ...seen, possible: [state] }) }
+}
+
+/**
+ * The weights with what is known of these groups taken out again, so scaled that times all that the record leaves possible
+ * of them they are the weights themselves.
+ */
+export function weightsWithout({ weights, groups, tables }: Joint, without: readonly number[]): Float64Array {
+  const left = weights.slice()
+  const wide = tables.rivals.length
+  for (const group of without) {
+    const seen = groups[group]!
+    if (!observed(seen)) continue
+    const likely = likelihood(seen, seen.possible, wide, new Float64Array(left.length))
+    for (let at = 0; at < left.length; at++) left[at]! /= likely[at]!
+  }
+  return left
 }

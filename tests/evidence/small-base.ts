@@ -119,7 +119,11 @@ const method = (id: string, more: Partial<Method>): Method => ({
   label: id,
   answers: '',
   cannot: '',
+  kind: 'analysis',
   sampling: false,
+  harm: 'none',
+  leave: false,
+  minutes: { setUp: 30, each: 10, figures: [], known: 'common-practice' },
   who: 'A trained operator',
   order: 10,
   cautions: [],
@@ -129,9 +133,9 @@ const method = (id: string, more: Partial<Method>): Method => ({
 
 export const methods: readonly Method[] = [
   method('xrf', {}),
-  method('x-radiography', { order: 20 }),
-  method('sem-eds', { sampling: true, order: 60 }),
-  method('luminescence', { sampling: true, order: 1 }),
+  method('x-radiography', { kind: 'imaging', order: 20 }),
+  method('sem-eds', { sampling: true, harm: 'micro-sample', order: 60 }),
+  method('luminescence', { kind: 'dating', sampling: true, order: 1 }),
 ]
 
 export const baseOf = (...matters: readonly Matter[]): EvidenceBase => ({

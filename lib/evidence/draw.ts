@@ -1,0 +1,47 @@
+import type { Matter } from '../knowledge/evidence.ts'
+import type { EvidenceBase } from './base.ts'
+import { likelihood, priorWeights, type GroupSeen } from './joint.ts'
+import { tablesOf, type Tables } from './mappings.ts'
+import type { Places } from './places.ts'
+import { mistaken } from './failures.ts'
+import type { Lookup } from './read-cells.ts'
+
+/**
+ * A find drawn from the evidence base itself, for simulations: what the words truly mean (anywhere in their bands), which
+ * explanation is true, and what every group would then show, the method's own failures among it.
+ */
+export interface Drawn {
+  /** What the words truly mean, as tables of one mapping. */
+  readonly truth: Tables
+  readonly rival: number
+  /** For each group the number of the state that shows. */
+  readonly states: readonly number[]
+}
+
+function pick(chances: Iterable<number>, lot: number): number {
+  let left = lot
+  let last = 0
+  let at = 0
+  for (const chance of chances) {
+    if (chance > 0) last = at
+    left -= chance
+    if (left < 0) return at
+    at++
+  }
+  return last
+}
+
+/** `random` gives numbers from 0 to below 1; `lookup` is what is recorded already, for priors and failures. */
+export function drawFrom(matter: Matter, base: EvidenceBase, lookup: Lookup, random: () => number): Drawn {
+  const anywhere: Places = () => Float64Array.of(1 - random())
+  const truth = tablesOf(matter, base, anywhere, 1)
+  const wide = truth.rivals.length
+  const rival = pick(priorWeights(truth, lookup), random())
+  const scratch = new Float64Array(wide)
+  const states = truth.groups.map((table) => {
+    const seen: GroupSeen = { table, possible: [], mistaken: mistaken(table, truth.rivals, lookup) }
+    const chances = table.states.map((_, state) => likelihood(seen, [state], wide, scratch)[rival]!)
+    return pick(chances, random())
+  })
+  return { truth, rival, states }
+}

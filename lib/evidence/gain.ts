@@ -1,0 +1,72 @@
+import { likelihood, probabilities, weightsWithout, withState, type Joint } from './joint.ts'
+
+/**
+ * What a look would tell. The gain is the mutual information [bit] between what would show and which rival is true, all
+ * mappings together: how much less would be open afterwards, on average over all that may show. It is never negative.
+ */
+
+/** Below this nobody is asked: a twentieth of what a fair yes or no tells. A house rule. */
+export const floorBits = 0.05
+
+/** Groups of a set that the record has not settled; the others tell nothing more. */
+const unsettled = ({ groups }: Joint, set: readonly number[]) =>
+  [...new Set(set)].filter((group) => groups[group]!.possible.length > 1)
+
+/** Bits told by one set of what may show: probability of each pair of a rival and this, against each for itself. */
+function told(weights: Float64Array, before: Float64Array): number {
+  const wide = before.length
+  const together = probabilities(weights, wide)
+  let chance = 0
+  for (const one of together) chance += one
+  let bits = 0
+  for (let rival = 0; rival < wide; rival++) {
+    const both = together[rival]!
+    if (both > 0) bits += both * Math.log2(both / (chance * before[rival]!))
+  }
+  return bits
+}
+
+/** Expected information [bit] of observing a set of groups of one matter together. */
+export function gainBits(joint: Joint, set: readonly number[]): number {
+  const open = unsettled(joint, set)
+  if (open.length === 0) return 0
+  const wide = joint.tables.rivals.length
+  const size = joint.weights.length
+  const scratch = new Float64Array(size)
+  const before = probabilities(joint.weights, wide)
+  const layers = open.map(() => new Float64Array(size))
+  const walk = (at: number, from: Float64Array): number => {
+    if (at === open.length) return told(from, before)
+    const seen = joint.groups[open[at]!]!
+    const into = layers[at]!
+    let bits = 0
+    for (const state of seen.possible) {
+      likelihood(seen, [state], wide, scratch)
+      for (let one = 0; one < size; one++) into[one] = from[one]! * scratch[one]!
+      bits += walk(at + 1, into)
+    }
+    return bits
+  }
+  return Math.max(0, walk(0, weightsWithout(joint, open)))
+}
+
+/** One thing that a look at a group may show, and what would be thought then. */
+export interface Showing {
+  /** Number of the state among those of the group. */
+  readonly state: number
+  readonly chance: number
+  readonly after: Joint
+}
+
+/** All that a look at one group may still show; the chances sum to one. */
+export function showings(joint: Joint, group: number): readonly Showing[] {
+  const seen = joint.groups[group]!
+  const wide = joint.tables.rivals.length
+  const without = weightsWithout(joint, [group])
+  const scratch = new Float64Array(without.length)
+  return seen.possible.map((state) => {
+    likelihood(seen, [state], wide, scratch)
+    const chance = without.reduce((sum, weight, at) => sum + weight * scratch[at]!, 0)
+    return { state, chance, after: withState(joint, group, state) }
+  })
+}

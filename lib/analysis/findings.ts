@@ -1,14 +1,19 @@
 import type { Finding, Flaw, Place } from '../knowledge/flaw.ts'
+import type { Looks } from '../record/looks.ts'
 import { absentSide } from './absent-side.ts'
 import { answersNeverGiven } from './answers-never-given.ts'
 import type { Base, Check } from './base.ts'
 import { conflicts } from './conflicts.ts'
+import { evidenceUnexplained, matterSize } from './evidence-covers.ts'
+import { gradesWithoutSource, memoryRulesOut } from './evidence-sources.ts'
 import { examplesHold, type Decide } from './examples.ts'
 import { factsOfDecision } from './facts-of-decision.ts'
 import { fixedAnswers } from './fixed-answers.ts'
 import { gaps } from './gaps.ts'
 import { memoryBehindMust } from './memory-behind-must.ts'
 import { memoryRelaxes } from './memory-relaxes.ts'
+import { negativeClears } from './negative-clears.ts'
+import { looksAgree, questionsUnused } from './questions-asked.ts'
 import { silentRules } from './silent-rules.ts'
 import { stopsUnread } from './stops-unread.ts'
 import { taskCautions } from './task-cautions.ts'
@@ -37,10 +42,17 @@ const checks: readonly Check[] = [
   conflicts,
   uncovered,
   gaps,
+  gradesWithoutSource,
+  memoryRulesOut,
+  negativeClears,
+  evidenceUnexplained,
+  matterSize,
+  questionsUnused,
 ]
 
-export function findings(base: Base, decide: Decide): readonly Finding[] {
-  return [...checks, examplesHold(decide)].flatMap((check) => check(base))
+/** `looks`: the questions that the record takes. */
+export function findings(base: Base, decide: Decide, looks: Looks): readonly Finding[] {
+  return [...checks, examplesHold(decide), looksAgree(looks)].flatMap((check) => check(base))
 }
 
 /** The findings at the lines they are about. */

@@ -5,6 +5,7 @@ import type { Base } from './base.ts'
 export function wordsWithoutCode({ knowledge }: Base): Finding[] {
   const said = new Set([
     ...knowledge.decisions.flatMap(({ answers }) => answers),
+    ...Object.values(knowledge.matters).flatMap(({ rivals }) => rivals.map(({ id }) => id)),
     ...[...Object.values(knowledge.methods), ...Object.values(knowledge.tasks)].flatMap(({ cautions }) =>
       cautions.map(({ code }) => code),
     ),

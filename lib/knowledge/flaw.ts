@@ -82,6 +82,24 @@ export interface FlawAbout {
     readonly of: string
   }
   'standing-answer': { readonly answer: string }
+  'grade-without-source': { readonly of: string }
+  'memory-rules-out': { readonly state: string; readonly rival: string }
+  'negative-clears': { readonly state: string; readonly rival: string; readonly grade: string }
+  'evidence-unexplained': { readonly evidence: string }
+  'matter-size': {
+    readonly matter: string
+    readonly part: 'rivals' | 'groups'
+    readonly count: number
+    readonly least: number
+    readonly most: number
+  }
+  'question-unused': { readonly question: string }
+  'answer-unread': { readonly question: string; readonly answer: string }
+  'looks-differ': {
+    readonly question: string
+    readonly answer: string | null
+    readonly missing: 'record' | 'content'
+  }
   'energies-fall': { readonly element: string; readonly from: number; readonly to: number }
   'fractions-sum': { readonly matrix: string; readonly sum: number }
 }

@@ -5,11 +5,12 @@ import { indexRules } from '../engine/rule-index.ts'
 import type { Compiled } from '../knowledge/compile/compile.ts'
 import type { Flaw } from '../knowledge/flaw.ts'
 import type { Example } from '../knowledge/knowledge.ts'
+import { looks as taken, type Looks } from '../record/looks.ts'
 import { couldNotTell, measured, stated, type Fact } from '../record/fact.ts'
 
 /** Every flaw of the content: what compiling it met, and what the proofs and the examples find. */
-export function checkKnowledge(compiled: Compiled): readonly Flaw[] {
-  const found = located(findings(compiled, decideExample), compiled.places)
+export function checkKnowledge(compiled: Compiled, looks: Looks = taken): readonly Flaw[] {
+  const found = located(findings(compiled, decideExample, looks), compiled.places)
   return [...compiled.flaws, ...found].toSorted(byPlace)
 }
 

@@ -1,4 +1,5 @@
 import type { Flaw, FlawAbout, FlawCode, Kind } from '../knowledge/flaw.ts'
+import { evidenceSentences } from './flaws-evidence.ts'
 import { listWords } from './list.ts'
 
 const kinds: Readonly<Record<Kind, string>> = {
@@ -68,8 +69,6 @@ const sentences: Sentences = {
   'wrong-form': ({ key, expected, found }) => `"${key}" is ${found}; write ${expected}.`,
   'file-name': ({ decision, expected }) =>
     `The decision ${decision} stands in ${expected}.yaml; name file and decision alike.`,
-  'matter-file': ({ matter, expected }) =>
-    `The matter ${matter} stands in ${expected}.yaml; name file and matter alike.`,
   'out-of-place': ({ folder }) => `Nothing of this name is read in ${folder}; move it or rename it.`,
   duplicate: ({ kind, id, first }) => `The ${kind} ${id} is already written at ${first}; keep one.`,
   'unknown-id': ({ kind, id, near }) =>
@@ -112,7 +111,7 @@ const sentences: Sentences = {
     `The record allows ${field} ${value} and the vocabulary has no words for it.`,
   'words-without-value': ({ field, value }) =>
     `The record knows no ${field} ${value}; correct the id or leave it out.`,
-  'words-without-code': ({ code }) => `No decision or method ever says ${code}.`,
+  'words-without-code': ({ code }) => `No decision, method or matter ever says ${code}.`,
   'without-source': ({ rule }) =>
     `${rule} has no source that supports it; name one, common-practice or house-rule.`,
   'memory-behind-must': ({ rule }) =>
@@ -151,34 +150,7 @@ const sentences: Sentences = {
   'never-holds': ({ rule, fact }) => `${rule} can never hold: ${fact} leaves it nothing.`,
   'always-overridden': ({ rule, by }) =>
     `${rule} never speaks: wherever it holds ${listWords(by)} overrides it.`,
-  'harm-differs': ({ method, harm, key }) =>
-    key === 'sampling'
-      ? `${method} does "${harm}" to the object and "sampling" says otherwise; let both agree.`
-      : `${method} does "${harm}" to the object, which needs the owner's leave: write leave: true.`,
-  'one-of': ({ wants, found }) =>
-    `Write just one of ${either(wants)} here; there ${found.length === 0 ? 'is none' : `stand ${listWords(found)}`}.`,
-  'grade-missing': ({ at, rival }) =>
-    `${at} says nothing of ${rival}: a grade for every rival, excluded where it is never so.`,
-  'prior-order': ({ rival, last }) =>
-    last
-      ? `The last odds of ${rival} hold only under conditions; leave out "when", so that there are odds for every find.`
-      : `These odds of ${rival} hold always, and those after them never count; give them a "when" or let them be the last.`,
-  'state-when': ({ state, question }) =>
-    question === null
-      ? `${state} says nothing of when it holds; write "when".`
-      : `${state} is an answer of ${question}; leave out "when".`,
-  'state-covered': ({ state, by }) =>
-    `${state} never counts: wherever it holds ${by} holds before it. Put it first or part the two.`,
-  'state-unmeasured': ({ state, by, wants }) =>
-    wants.length === 0
-      ? `${state} is found by ${by}, whose results the record keeps only as answers; give the group a "question".`
-      : `${state} is found by ${by} and reads no result of it; let "when" read ${either(wants)}.`,
-  'by-differs': ({ group, by, question, of }) =>
-    `${group} is found by ${by} and its question ${question} by ${of}; let both say the same.`,
-  'standing-answer': ({ answer }) => `${answer} is an answer of every question; leave it out.`,
-  'energies-fall': ({ element, from, to }) =>
-    `The energies of ${element} fall from ${from} to ${to}; they rise, and only an edge stands twice.`,
-  'fractions-sum': ({ matrix, sum }) => `The mass fractions of ${matrix} sum to ${sum}; they must sum to one.`,
+  ...evidenceSentences,
 }
 
 /** `content/figures/iron.yaml:12  error  …` */

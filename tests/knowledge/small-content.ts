@@ -194,5 +194,5 @@ export function found(
 }
 
 export function allFlaws(changes: Changes = {}): readonly Flaw[] {
-  return checkKnowledge(compiled(changes))
+  return checkKnowledge(compiled(changes), {})
 }

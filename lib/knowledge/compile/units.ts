@@ -18,7 +18,7 @@ const byEnding: readonly (readonly [RegExp, readonly string[]])[] = [
   [/_mm$/, ['millimetre']],
   [/_g$/, ['gram']],
   [/_ph$/, ['ph']],
-  [/^date_/, ['calendar-year']],
+  [/^date_/, ['calendar-year', 'year']],
   [/^(quantity|fragments)$/, ['count']],
 ]
 

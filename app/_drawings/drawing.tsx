@@ -1,14 +1,19 @@
 import style from './drawings.module.css'
 import { changes } from './changes.tsx'
 import { copper } from './copper.tsx'
+import { skins } from './evidence-skins.tsx'
+import { fills } from './fills.tsx'
 import { glass } from './glass.tsx'
 import { iron } from './iron.tsx'
 import type { Drawings } from './kit/drawn.ts'
 import { tone } from './kit/tones.ts'
 import { leadAndTin } from './lead-and-tin.tsx'
+import { making } from './making.tsx'
+import { organics } from './organics.tsx'
+import { record } from './record.tsx'
 import { silver } from './silver.tsx'
 
-const drawings: Drawings = { ...iron, ...copper, ...leadAndTin, ...silver, ...glass, ...changes }
+const drawings: Drawings = { ...iron, ...copper, ...leadAndTin, ...silver, ...glass, ...changes, ...skins, ...fills, ...organics, ...making, ...record }
 
 /** Every key there is a drawing of. */
 export const drawn: readonly string[] = Object.keys(drawings)

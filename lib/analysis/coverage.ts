@@ -1,6 +1,8 @@
 import { countsByKnown, knownOfRule, type CountsByKnown } from '../knowledge/known.ts'
-import type { Decision, Knowledge, Strength } from '../knowledge/knowledge.ts'
+import type { Matter } from '../knowledge/evidence.ts'
+import type { Decision, Knowledge, Rule, Strength } from '../knowledge/knowledge.ts'
 import { standing } from './base.ts'
+import { eachMatter } from './evidence-parts.ts'
 
 /** How much there is, and how well it is known. */
 export interface Coverage {
@@ -10,11 +12,27 @@ export interface Coverage {
   /** By the best support each rule has. */
   readonly rules: Counted
   readonly decisions: readonly DecisionCoverage[]
+  /** How well each explanation fits each state, by the best support the state has. */
+  readonly grades: Counted
+  /** How common each explanation is before anybody has looked closer. */
+  readonly odds: Counted
+  readonly matters: readonly MatterCoverage[]
 }
 
 export interface Counted {
   readonly count: number
   readonly known: CountsByKnown
+}
+
+/** Counts the grades of the matter. */
+export interface MatterCoverage extends Counted {
+  readonly matter: string
+  readonly rivals: number
+  readonly groups: number
+  readonly states: number
+  readonly failures: number
+  readonly works: number
+  readonly contested: boolean
 }
 
 export interface DecisionCoverage extends Counted {
@@ -35,6 +53,9 @@ export function coverage(knowledge: Knowledge): Coverage {
     figures: { count: figures.length, known: countsByKnown(figures) },
     rules: countedRules(knowledge.decisions),
     decisions: knowledge.decisions.map(decisionCoverage),
+    grades: countedGrades(eachMatter(knowledge)),
+    odds: counted(eachMatter(knowledge).flatMap(({ rivals }) => rivals.flatMap(({ priors }) => priors))),
+    matters: eachMatter(knowledge).map(matterCoverage),
   }
 }
 
@@ -53,12 +74,40 @@ function decisionCoverage(decision: Decision): DecisionCoverage {
   }
 }
 
-/** A rule that nothing supports is in the count and under no mark; the check names it. */
 function countedRules(decisions: readonly Decision[]): Counted {
-  const rules = decisions.flatMap(standing)
-  const known = rules.flatMap((rule) => {
-    const best = knownOfRule(rule)
+  return counted(decisions.flatMap(standing))
+}
+
+/** What nothing supports is in the count and under no mark; the check names it. */
+function counted(things: readonly Pick<Rule, 'sources'>[]): Counted {
+  const known = things.flatMap((thing) => {
+    const best = knownOfRule(thing)
     return best === null ? [] : [{ known: best }]
   })
-  return { count: rules.length, known: countsByKnown(known) }
+  return { count: things.length, known: countsByKnown(known) }
+}
+
+/** What is left when no state holds carries no source of its own, and is not counted. */
+function countedGrades(matters: readonly Matter[]): Counted {
+  const states = matters.flatMap(({ groups }) => groups.flatMap((group) => group.states))
+  return counted(states.flatMap((state) => Object.keys(state.fits).map(() => state)))
+}
+
+function matterCoverage(matter: Matter): MatterCoverage {
+  const { id, rivals, groups, contested } = matter
+  const states = groups.flatMap((group) => group.states)
+  const failures = groups.flatMap((group) => group.failures)
+  const sources = [...states, ...failures, ...rivals.flatMap(({ priors }) => priors)].flatMap(
+    (one) => one.sources,
+  )
+  return {
+    matter: id,
+    ...countedGrades([matter]),
+    rivals: rivals.length,
+    groups: groups.length,
+    states: states.length,
+    failures: failures.length,
+    works: new Set(sources.map(({ work }) => work)).size,
+    contested: contested !== null,
+  }
 }

@@ -21,7 +21,7 @@ export function evidenceUnexplained({ knowledge }: Base): Finding[] {
 }
 
 const rivalsWanted = [3, 7] as const
-const groupsWanted = [3, 8] as const
+const groupsWanted = [3, 13] as const
 
 /** A matter that a person can take in: not so few rivals that nothing is weighed, not so many that nobody reads them. */
 export function matterSize({ knowledge }: Base): Finding[] {

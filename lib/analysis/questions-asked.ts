@@ -40,9 +40,13 @@ export function questionsUnused({ knowledge }: Base): Finding[] {
   })
 }
 
-/** The content's questions and answers are those that the record takes, no fewer and no more. */
+/**
+ * The content's questions and answers are those that the record takes, no fewer and no more. Content without any evidence
+ * base has nothing to compare.
+ */
 export function looksAgree(looks: Looks): Check {
-  return ({ knowledge: { questions } }) => {
+  return ({ knowledge: { questions, matters } }) => {
+    if (Object.keys(questions).length === 0 && Object.keys(matters).length === 0) return []
     const differs = (question: string, answer: string | null, missing: 'record' | 'content'): Finding => ({
       code: 'looks-differ',
       severity: 'error',

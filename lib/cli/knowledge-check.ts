@@ -31,12 +31,14 @@ listed; --errors leaves out the warnings. Exit code 1: there are errors among th
     }
     const errors = flaws.filter(({ severity }) => severity === 'error').length
     if (format === 'text') {
-      const { works, figures, decisions } = compiled.knowledge
+      const { works, figures, decisions, matters, questions } = compiled.knowledge
       const size = [
         countWords(Object.keys(works).length, 'work'),
         countWords(Object.keys(figures).length, 'figure'),
         countWords(decisions.length, 'decision'),
         countWords(decisions.flatMap(({ rules }) => rules).length, 'rule'),
+        countWords(Object.keys(matters).length, 'matter'),
+        countWords(Object.keys(questions).length, 'question'),
       ].join(', ')
       await out(`${size}: ${countWords(errors, 'error')}, ${countWords(flaws.length - errors, 'warning')}\n`)
     }

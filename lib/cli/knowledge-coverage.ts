@@ -6,7 +6,7 @@ import { exit, textOption, WrongCall, type Command } from './command.ts'
 
 export const command: Command = {
   usage: 'knowledge coverage [--format text|json]',
-  says: 'Counts works, figures and rules by how they are known, for each decision.',
+  says: 'Counts works, figures, rules and grades by how they are known, for each decision and matter.',
   options: { format: { type: 'string' } },
   async run(call, { root, out }) {
     const format = textOption(call, 'format') ?? 'text'

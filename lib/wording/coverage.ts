@@ -10,6 +10,8 @@ export function coverageText(coverage: Coverage): string {
     counted('works', coverage.works),
     counted('figures', coverage.figures),
     counted('rules', coverage.rules),
+    counted('grades', coverage.grades),
+    counted('odds', coverage.odds),
   ]
   const decisions = [
     [
@@ -30,8 +32,21 @@ export function coverageText(coverage: Coverage): string {
       ...[one.figures, one.works, one.contested, one.notCovered].map(String),
     ]),
   ]
-  const how = 'A rule counts by the best of the sources that support it.'
-  return `Knowledge ${coverage.knowledge}\n\n${columns(whole)}\n\n${columns(decisions)}\n\n${how}\n`
+  const how =
+    'A rule counts by the best of the sources that support it, a grade by those of its state; which word fits them is ours.'
+  const tables = [whole, decisions, ...(coverage.matters.length === 0 ? [] : [mattersTable(coverage, marks)])]
+  return `Knowledge ${coverage.knowledge}\n\n${tables.map(columns).join('\n\n')}\n\n${how}\n`
+}
+
+function mattersTable({ matters }: Coverage, marks: readonly string[]): string[][] {
+  return [
+    ['matter', 'grades', ...marks, 'rivals', 'groups', 'states', 'failures', 'works', 'contested'],
+    ...matters.map((one) => [
+      ...counted(one.matter, one),
+      ...[one.rivals, one.groups, one.states, one.failures, one.works].map(String),
+      one.contested ? 'yes' : '',
+    ]),
+  ]
 }
 
 function counted(name: string, { count, known }: Counted): string[] {

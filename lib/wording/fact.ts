@@ -1,18 +1,26 @@
 import type { UsedFact } from '../engine/plan.ts'
+import { isLookedFact, lookedFact } from '../knowledge/domains.ts'
+import type { Question } from '../knowledge/evidence.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { listWords } from './list.ts'
 
 /** The word for a field, a decision's answer, a code: its label, or the id itself where there is none. */
 export function fieldLabel(field: string, knowledge: Knowledge): string {
-  return knowledge.vocabulary.fields[field]?.label ?? plain(field)
+  return knowledge.vocabulary.fields[field]?.label ?? questionOf(field, knowledge)?.asks ?? plain(field)
 }
 
 export function valueLabel(field: string, value: string, knowledge: Knowledge): string {
   if (value === 'unknown') return 'could not be told'
   if (value === 'none' && !knowledge.vocabulary.fields[field]?.values.some(({ id }) => id === 'none'))
     return 'none seen'
-  const words = knowledge.vocabulary.fields[field]?.values.find((word) => word.id === value)
+  const answers = knowledge.vocabulary.fields[field]?.values ?? questionOf(field, knowledge)?.answers ?? []
+  const words = answers.find((word) => word.id === value)
   return words?.label ?? knowledge.vocabulary.codes[value]?.label ?? plain(value)
+}
+
+/** The question whose answer a fact holds. */
+function questionOf(fact: string, knowledge: Knowledge): Question | undefined {
+  return isLookedFact(fact) ? knowledge.questions[fact.slice(lookedFact('').length)] : undefined
 }
 
 export function codeLabel(code: string, knowledge: Knowledge): string {

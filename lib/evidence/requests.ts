@@ -2,7 +2,7 @@ import type { Harm, Method, SourceRef } from '../knowledge/knowledge.ts'
 import type { RecordFacts } from '../record/fact.ts'
 import type { EvidenceBase } from './base.ts'
 import { floorBits, gainBits } from './gain.ts'
-import { meaningsOf, type Meaning } from './meanings.ts'
+import { meaningsOf, standOf, wouldMove, type Meaning } from './meanings.ts'
 import { askable, isOpen } from './open-matters.ts'
 import { raisedBy, type Raised } from './raised.ts'
 import { ranked } from './request-order.ts'
@@ -51,11 +51,14 @@ function matterOf(raised: Raised, method: string): RequestMatter | null {
   const groups = askable(raised, ({ by }) => by === method)
   if (groups.length === 0) return null
   const { joint, matter } = raised
+  const means = groups.flatMap((group) => meaningsOf(joint, group))
+  const now = standOf(joint)
+  if (now.standing === 'probable' && !wouldMove(now, means)) return null
   return {
     matter: matter.id,
     asks: matter.asks,
     gainBits: gainBits(joint, groups),
-    means: groups.flatMap((group) => meaningsOf(joint, group)),
+    means,
     misleads: groups.flatMap((group) =>
       (joint.groups[group]!.mistaken?.failures ?? []).map(({ id, says, as, sources }) => ({
         group: matter.groups[group]!.id,

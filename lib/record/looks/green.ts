@@ -10,7 +10,7 @@ export const GREEN = {
   'chip-below': ['red-then-metal', 'metal-at-once', 'waxy-grey', 'black-layer', 'jumbled-crust'],
   'crust-colour': ['mid-to-dark-green', 'vivid-emerald', 'pale-to-white', 'black-beneath-or-mottled'],
   'blue-look': ['glittering-grains', 'coloured-film', 'earthy-spots', 'glassy', 'pale-fluff'],
-  'blue-place': ['inside-a-hollow', 'in-cut-or-cast-fields', 'by-bone-wood-or-iron', 'open-face'],
+  'blue-crust-place': ['inside-a-hollow', 'in-cut-or-cast-fields', 'by-bone-wood-or-iron', 'open-face'],
   'blue-since': ['turned-blue-in-air', 'blue-at-lifting', 'came-in-store'],
   'red-lie': [
     'under-the-green',
@@ -41,7 +41,7 @@ export const GREEN = {
     'threads-or-round-dots',
     'turns-wet-in-damp-weather',
   ],
-  'bloom-since': ['as-it-dried', 'after-a-bath', 'years-later-in-store'],
+  'white-bloom-since': ['as-it-dried', 'after-a-bath', 'years-later-in-store'],
   'green-infrared': ['metal-soap', 'formate-or-acetate', 'wax-oil-or-resin', 'basic-chloride', 'carbonate'],
   'green-section': ['chlorine-at-the-metal', 'chlorine-outside-only', 'tin-rich-skin', 'sulphur-rich'],
   'green-radiograph': ['pits-under-crust', 'joint-line', 'core-or-filling'],
@@ -53,7 +53,7 @@ export const GREEN = {
     'rust-on-top',
   ],
   'bare-marks': ['marks-cut-the-crust', 'etched-grain', 'thin-dark-film', 'no-crust-anywhere'],
-  'silver-section': [
+  'green-silver-section': [
     'silver-skin-on-copper',
     'copper-within-silver',
     'copper-on-top-only',

@@ -17,18 +17,19 @@ interface BlockProps {
   readonly surface?: string
   readonly metal?: string
   readonly rough?: number
+  /** Where the cut begins: the smaller, the more of the cut is seen. */
+  readonly edge?: number
   readonly children?: ReactNode
 }
 
-export const back = 36
-export const front = 80
+const back = 36
 
 /** A piece cut out of a surface: one looks over the surface from the back edge to the cut, and at the layers in the cut. */
-export function Block({ seed, layers = [], surface, metal = tone.iron, rough = 1.2, children }: BlockProps) {
+export function Block({ seed, layers = [], surface, metal = tone.iron, rough = 1.2, edge = 80, children }: BlockProps) {
   const far = uneven(`${seed}-far`, back, rough * 0.7)
-  let top = uneven(`${seed}-near`, front, rough)
+  let top = uneven(`${seed}-near`, edge, rough)
   const near = top
-  let level = front
+  let level = edge
   const cut = layers.map((layer, index) => {
     level += layer.deep
     const below = uneven(`${seed}-${index}`, level, layer.rough ?? 1)

@@ -37,6 +37,17 @@ export function Lens({ id, spot, ground = tone.air, children }: LensProps) {
   )
 }
 
+/** A close-up alone, larger, where the object is the same in all that are compared. What is in it is drawn as for the lens. */
+export function Close({ id, ground, children }: Omit<LensProps, 'spot'>) {
+  return (
+    <g transform="translate(-39.8 -7.2) scale(1.12)">
+      <Lens id={id} {...(ground === undefined ? {} : { ground })}>
+        {children}
+      </Lens>
+    </g>
+  )
+}
+
 /** A short arrow to the place to look at, ending at it, coming from `from`. */
 export function Arrow({ at, from }: { readonly at: Point; readonly from: Point }) {
   const [dx, dy] = [at[0] - from[0], at[1] - from[1]]

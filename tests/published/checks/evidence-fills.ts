@@ -109,7 +109,26 @@ describe('coral and enamel, weighed', () => {
       place: 'abstract',
       known: 'read',
       tolerance: inWords,
-      says: 'opaque red that is green or black outside is enamel; cuprite in its spectrum is no proof against it',
+      says: 'opaque red glass of copper and lead: lead in a red fill speaks for enamel',
+    },
+    () => {
+      const part: Part = { material: 'copper', evidence: ['red-fill'] }
+      const before = share(weighed('red-fill', {}, part), 'enamel')
+      const found = weighed('red-fill', { tests: ['xrf:Cu+Pb'] }, part)
+      expect(leader(found)).toBe('enamel')
+      expect(share(found, 'enamel')).toBeGreaterThan(before)
+      return stateOf('red-fill', 'fill-elements', 'lead')
+    },
+  )
+
+  printed(
+    {
+      check: 'opaque red, green or black outside',
+      work: 'common-practice',
+      place: null,
+      known: 'common-practice',
+      tolerance: inWords,
+      says: 'red only in a chip is enamel; red copper oxide in its spectrum is no proof against it',
     },
     () => {
       const part: Part = { material: 'copper-alloy', evidence: ['red-fill'] }
@@ -120,7 +139,6 @@ describe('coral and enamel, weighed', () => {
       expect(share(cuprite, 'corrosion-fill')).toBeGreaterThan(0.2)
       return [
         stateOf('red-fill', 'red-break', 'red-in-chip'),
-        stateOf('red-fill', 'fill-raman', 'cuprite'),
         failureOf('red-fill', 'fill-raman', 'cuprite-in-glass'),
       ]
     },

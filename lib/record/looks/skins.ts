@@ -94,7 +94,6 @@ export const SKINS = {
   'glint-magnified': ['crystals', 'sheets', 'worked-metal', 'run-metal', 'thin-film'],
   'bright-magnified': ['in-a-cut-groove', 'run-metal', 'thin-film', 'crystals', 'glassy-or-scaly'],
   'wire-magnified': ['hammered-into-a-groove', 'same-metal', 'run-metal', 'drawn-wire'],
-  'gold-film-plate': ['bright-film', 'bright-seam'],
   'rust-plate': [
     'thin-outline',
     'pattern',

@@ -155,7 +155,24 @@ export interface Meaning {
   readonly chance: number
   readonly interpretation: string
   readonly probability: number
-  readonly changes: readonly string[]
+  readonly changes: readonly PlanChange[]
+}
+
+/** One thing that a plan would say and does not say now. */
+export interface PlanChange {
+  readonly part:
+    | 'keep'
+    | 'storage'
+    | 'urgency'
+    | 'cautions'
+    | 'objections'
+    | 'handling'
+    | 'packing'
+    | 'referrals'
+  readonly code: string
+  readonly text: string
+  /** For `storage`: the band it would be kept at; null where there would be none. */
+  readonly rhPercent?: Band | null
 }
 
 export interface LookNext {

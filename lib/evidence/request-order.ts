@@ -44,8 +44,11 @@ function bestLook(
   return best
 }
 
+/** To be put in order; `must`: something outside of the evidence asks for it without fail. */
+export type Placeable = Unranked & { readonly must?: boolean }
+
 export function ranked(
-  requests: readonly Unranked[],
+  requests: readonly Placeable[],
   raised: readonly Raised[],
   facts: RecordFacts,
   base: EvidenceBase,
@@ -57,7 +60,8 @@ export function ranked(
     const exceeding = request.sampling && request.gainBits >= sampleTellsTimes * (best.get(request.part) ?? 0)
     const dating = wanted && method.kind === 'dating'
     const iron = request.method === 'x-radiography' && mayBeIron(facts, request.part)
-    const tier = dating ? 0 : iron ? 1 : exceeding ? 2 : request.sampling ? 4 : 3
+    const first = iron || (request.must === true && !request.sampling)
+    const tier = dating ? 0 : first ? 1 : exceeding ? 2 : request.sampling ? 4 : 3
     return {
       request: {
         ...request,

@@ -1,14 +1,27 @@
 import { assessFacts, type Occasion } from '../engine/assess.ts'
 import type { Plan } from '../engine/plan.ts'
-import { weigh } from '../evidence/weigh.ts'
+import { raisedBy } from '../evidence/raised.ts'
+import { weighedOf } from '../evidence/weigh.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { factsOf } from '../record/facts.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { interpretationsOf } from './interpretations.ts'
+import { joinRequests } from './requests.ts'
+import { Supposed } from './supposed.ts'
 
-/** The whole plan for one condition record: what the rules say, and what the evidence makes of what was seen. */
+/**
+ * The whole plan for one condition record: what the rules say, what the evidence makes of what was seen, and what is worth
+ * asking for. What each answer would change is worked out only where questions are asked for: a queue of thousands needs none.
+ */
 export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion: Occasion): Plan {
   const facts = factsOf(record, knowledge.vocabulary.textWords, occasion.asOf)
   const plan = assessFacts(record.find_number, facts, knowledge, occasion)
-  return { ...plan, interpretations: interpretationsOf(weigh(facts, knowledge)) }
+  const raised = raisedBy(facts, knowledge)
+  if (raised.length === 0) return plan
+  const supposed = occasion.questions === false ? null : new Supposed(record, plan, knowledge, occasion)
+  return {
+    ...plan,
+    interpretations: interpretationsOf(raised.map(weighedOf)),
+    requests: joinRequests(plan, raised, facts, knowledge, supposed),
+  }
 }

@@ -6,6 +6,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { factsOf } from '../record/facts.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { interpretationsOf } from './interpretations.ts'
+import { joinLookNext } from './look-next.ts'
 import { joinRequests } from './requests.ts'
 import { Supposed } from './supposed.ts'
 
@@ -23,5 +24,6 @@ export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion
     ...plan,
     interpretations: interpretationsOf(raised.map(weighedOf)),
     requests: joinRequests(plan, raised, facts, knowledge, supposed),
+    lookNext: occasion.questions === false ? [] : joinLookNext(plan.lookNext, raised, knowledge),
   }
 }

@@ -6,6 +6,7 @@ const parts: Readonly<Record<string, string>> = {
   urgency: 'how soon',
   cautions: 'whether anybody must be called',
   objections: 'what may be done to it',
+  surface: 'what the surface is taken for',
 }
 
 /** What the answer could change: `It could change how it is kept and how soon.` */

@@ -1,7 +1,7 @@
 import type { RecordFacts } from '../record/fact.ts'
 import type { EvidenceBase } from './base.ts'
 import { floorBits, gainBits } from './gain.ts'
-import { meaningsOf, standOf, wouldMove, type Meaning } from './meanings.ts'
+import { isIdle, meaningsOf, type Meaning } from './meanings.ts'
 import { askable, isOpen } from './open-matters.ts'
 import { raisedBy, type Raised } from './raised.ts'
 
@@ -17,19 +17,15 @@ export interface Asked {
   readonly component: string
   readonly gainBits: number
   readonly answers: readonly string[]
-  readonly matters: readonly {
-    readonly matter: string
-    readonly gainBits: number
-    /** What each answer would mean, `rest` for none of them. */
-    readonly means: readonly Meaning[]
-  }[]
+  /** What hangs on it, with its share of the gain. */
+  readonly matters: readonly { readonly matter: string; readonly gainBits: number }[]
 }
 
-function tellsOf(raised: Raised, group: number): Asked['matters'][number] | null {
-  const now = standOf(raised.joint)
-  const means = meaningsOf(raised.joint, group)
-  if (now.standing === 'probable' && !wouldMove(now, means)) return null
-  return { matter: raised.matter.id, gainBits: gainBits(raised.joint, [group]), means }
+/** What the question tells of one matter [bit]; none where no answer could move a matter that is as good as decided. */
+function tellsOf(raised: Raised, group: number): number {
+  const bits = gainBits(raised.joint, [group])
+  if (bits === 0) return 0
+  return isIdle(raised.joint, [group]) ? 0 : bits
 }
 
 export function questionsOf(raised: readonly Raised[], base: EvidenceBase): readonly Asked[] {
@@ -37,8 +33,8 @@ export function questionsOf(raised: readonly Raised[], base: EvidenceBase): read
   for (const one of raised) {
     if (!isOpen(one)) continue
     for (const at of askable(one, ({ by, question }) => by === 'eye' && question !== null)) {
-      const tells = tellsOf(one, at)
-      if (tells === null) continue
+      const bits = tellsOf(one, at)
+      if (bits === 0) continue
       const question = one.matter.groups[at]!.question!
       const key = `${one.part} ${question}`
       const before = asked.get(key)
@@ -46,9 +42,9 @@ export function questionsOf(raised: readonly Raised[], base: EvidenceBase): read
         question,
         part: one.part,
         component: one.component,
-        gainBits: (before?.gainBits ?? 0) + tells.gainBits,
+        gainBits: (before?.gainBits ?? 0) + bits,
         answers: base.questions[question]?.answers.map(({ id }) => id) ?? [],
-        matters: [...(before?.matters ?? []), tells],
+        matters: [...(before?.matters ?? []), { matter: one.matter.id, gainBits: bits }],
       })
     }
   }
@@ -59,3 +55,15 @@ export function questionsOf(raised: readonly Raised[], base: EvidenceBase): read
 
 export const askOf = (facts: RecordFacts, base: EvidenceBase): readonly Asked[] =>
   questionsOf(raisedBy(facts, base), base)
+
+/** What each answer to a question would mean for each matter that hangs on it, `rest` for none of the answers. */
+export const answersOf = (
+  { question, part }: Pick<Asked, 'question' | 'part'>,
+  raised: readonly Raised[],
+): readonly { readonly matter: string; readonly means: readonly Meaning[] }[] =>
+  raised
+    .filter((one) => one.part === part && isOpen(one))
+    .flatMap((one) => {
+      const group = one.matter.groups.findIndex((group) => group.question === question)
+      return group === -1 ? [] : [{ matter: one.matter.id, means: meaningsOf(one.joint, group) }]
+    })

@@ -1,9 +1,8 @@
 import type { Matter } from '../knowledge/evidence.ts'
 import type { EvidenceBase } from './base.ts'
-import { likelihood, priorWeights, type GroupSeen } from './joint.ts'
+import { groupSeen, likelihood, priorWeights } from './joint.ts'
 import { tablesOf, type Tables } from './mappings.ts'
 import type { Places } from './places.ts'
-import { mistaken } from './failures.ts'
 import type { Lookup } from './read-cells.ts'
 
 /**
@@ -39,7 +38,7 @@ export function drawFrom(matter: Matter, base: EvidenceBase, lookup: Lookup, ran
   const rival = pick(priorWeights(truth, lookup), random())
   const scratch = new Float64Array(wide)
   const states = truth.groups.map((table) => {
-    const seen: GroupSeen = { table, possible: [], mistaken: mistaken(table, truth.rivals, lookup) }
+    const seen = groupSeen(table, [], truth.rivals, lookup)
     const chances = table.states.map((_, state) => likelihood(seen, [state], wide, scratch)[rival]!)
     return pick(chances, random())
   })

@@ -1,4 +1,4 @@
-import { likelihood, probabilities, weightsWithout, withState, type Joint } from './joint.ts'
+import { likelihood, probabilities, update, weightsWithout, type Joint } from './joint.ts'
 
 /**
  * What a look would tell. The gain is the mutual information [bit] between what would show and which rival is true, all
@@ -63,10 +63,13 @@ export function showings(joint: Joint, group: number): readonly Showing[] {
   const seen = joint.groups[group]!
   const wide = joint.tables.rivals.length
   const without = weightsWithout(joint, [group])
-  const scratch = new Float64Array(without.length)
   return seen.possible.map((state) => {
-    likelihood(seen, [state], wide, scratch)
-    const chance = without.reduce((sum, weight, at) => sum + weight * scratch[at]!, 0)
-    return { state, chance, after: withState(joint, group, state) }
+    const weights = without.slice()
+    const chance = update(weights, likelihood(seen, [state], wide, new Float64Array(weights.length)))
+    return {
+      state,
+      chance,
+      after: { ...joint, weights, groups: joint.groups.with(group, { ...seen, possible: [state] }) },
+    }
   })
 }

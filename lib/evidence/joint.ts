@@ -21,7 +21,22 @@ export interface GroupSeen {
   readonly table: GroupTable
   /** Numbers of the states that the record leaves possible. */
   readonly possible: readonly number[]
-  readonly mistaken: Mistaken | null
+  /** How the method may go wrong here; reckoned when first asked for, since most groups of a find are not looked at. */
+  readonly mistaken: () => Mistaken | null
+}
+
+export function groupSeen(
+  table: GroupTable,
+  possible: readonly number[],
+  rivals: readonly string[],
+  lookup: Lookup,
+): GroupSeen {
+  let known: Mistaken | null | undefined
+  return {
+    table,
+    possible,
+    mistaken: () => (known === undefined ? (known = mistaken(table, rivals, lookup)) : known),
+  }
 }
 
 export const observed = ({ table, possible }: GroupSeen): boolean => possible.length < table.states.length
@@ -47,15 +62,17 @@ export function priorWeights({ mappings, priors }: Tables, lookup: Lookup): Floa
   const weights = new Float64Array(mappings * wide)
   priors.forEach((tables, rival) => {
     const open = candidates(tables, lookup)
+    const sure = open.length - 1
+    const { odds, leaning } = open[sure]!
     for (let k = 0; k < mappings; k++) {
-      let sum = 0
-      let leaning = 0
-      open.forEach((table, at) => {
-        const lean = table.leaning[k]! * (at < open.length - 1 ? 1 : open.length - 1)
-        sum += lean * table.odds[k]!
-        leaning += lean
-      })
-      weights[k * wide + rival] = open.length === 1 ? open[0]!.odds[k]! : sum / leaning
+      let lean = sure === 0 ? 1 : leaning[k]! * sure
+      let sum = lean * odds[k]!
+      for (let special = 0; special < sure; special++) {
+        const one = open[special]!
+        lean += one.leaning[k]!
+        sum += one.leaning[k]! * one.odds[k]!
+      }
+      weights[k * wide + rival] = sum / lean
     }
   })
   for (let k = 0; k < mappings; k++) {
@@ -73,19 +90,24 @@ export function likelihood(
   wide: number,
   into: Float64Array,
 ): Float64Array {
-  const { table, mistaken } = seen
-  const step = table.states.length * wide
-  const mappings = table.shares.length / step
-  for (let k = 0; k < mappings; k++) {
-    for (let rival = 0; rival < wide; rival++) {
-      let sum = 0
-      for (const state of states) sum += table.shares[k * step + state * wide + rival]!
-      if (mistaken !== null) {
-        sum *= mistaken.left[rival]!
-        for (const state of states) sum += mistaken.added[state * wide + rival]!
-      }
-      into[k * wide + rival] = sum
+  const { shares, states: all } = seen.table
+  const step = all.length * wide
+  const count = shares.length / step
+  into.fill(0)
+  for (const state of states) {
+    let at = 0
+    for (let k = 0; k < count; k++) {
+      const from = k * step + state * wide
+      for (let rival = 0; rival < wide; rival++) into[at++]! += shares[from + rival]!
     }
+  }
+  const wrong = seen.mistaken()
+  if (wrong === null) return into
+  const added = new Float64Array(wide)
+  for (const state of states)
+    for (let rival = 0; rival < wide; rival++) added[rival]! += wrong.added[state * wide + rival]!
+  for (let at = 0; at < into.length;) {
+    for (let rival = 0; rival < wide; rival++, at++) into[at] = into[at]! * wrong.left[rival]! + added[rival]!
   }
   return into
 }
@@ -102,11 +124,9 @@ export function jointOf(tables: Tables, lookup: Lookup): Joint {
   const wide = tables.rivals.length
   const weights = priorWeights(tables, lookup)
   const scratch = new Float64Array(weights.length)
-  const groups = tables.groups.map((table): GroupSeen => ({
-    table,
-    possible: possibleStates(table, lookup),
-    mistaken: mistaken(table, tables.rivals, lookup),
-  }))
+  const groups = tables.groups.map((table) =>
+    groupSeen(table, possibleStates(table, lookup), tables.rivals, lookup),
+  )
   for (const seen of groups)
     if (observed(seen)) update(weights, likelihood(seen, seen.possible, wide, scratch))
   return { tables, weights, groups }
@@ -118,7 +138,8 @@ export const jointFor = (matter: Matter, base: EvidenceBase, lookup: Lookup): Jo
 /** The probability of each rival, all mappings together. */
 export function probabilities(weights: Float64Array, wide: number): Float64Array {
   const sums = new Float64Array(wide)
-  for (let at = 0; at < weights.length; at++) sums[at % wide]! += weights[at]!
+  for (let at = 0; at < weights.length;)
+    for (let rival = 0; rival < wide; rival++) sums[rival]! += weights[at++]!
   return sums
 }
 

@@ -1,6 +1,6 @@
 import { probabilities, type Joint } from './joint.ts'
 import { showings } from './gain.ts'
-import { rangesOf } from './ranges.ts'
+import { rangesIn, type Range } from './ranges.ts'
 import { standingOf, type Standing } from './standing.ts'
 import { restId } from './mappings.ts'
 
@@ -26,26 +26,53 @@ export interface Stand {
 /** Who leads, and how far the matter is decided. */
 export function standOf({ tables, weights }: Joint): Stand {
   const probable = probabilities(weights, tables.rivals.length)
-  const ranges = rangesOf(weights, probable)
+  const rangeOf = rangesIn(weights, probable.length)
   const rivals = tables.rivals
-    .map((id, rival) => ({ id, probability: probable[rival]!, range: ranges[rival]! }))
+    .map((id, rival) => {
+      let known: Range | undefined
+      const probability = probable[rival]!
+      return {
+        id,
+        probability,
+        get range() {
+          return (known ??= rangeOf(rival, probability))
+        },
+      }
+    })
     .sort((a, b) => b.probability - a.probability)
   return { leader: rivals[0]!.id, probability: rivals[0]!.probability, standing: standingOf(rivals) }
 }
 
-/** What each answer of a group would mean, in the order of its states. */
+const remembered = new WeakMap<Joint, Map<number, readonly Meaning[]>>()
+
+/** What each answer of a group would mean, in the order of its states; reckoned once for what is known. */
 export function meaningsOf(joint: Joint, group: number): readonly Meaning[] {
+  const known = remembered.get(joint) ?? new Map<number, readonly Meaning[]>()
+  remembered.set(joint, known)
+  const before = known.get(group)
+  if (before) return before
   const { group: written, states } = joint.groups[group]!.table
-  return showings(joint, group).map(({ state, chance, after }) => ({
+  const means = showings(joint, group).map(({ state, chance, after }) => ({
     group: written.id,
     state: states[state]?.id ?? restId,
     says: (written.states[state] ?? written.rest).says,
     chance,
     ...standOf(after),
   }))
+  known.set(group, means)
+  return means
 }
 
-/** Whether some answer would put another explanation in front, or decide the matter more or less than it is. */
-export function wouldMove(now: Stand, meanings: readonly Meaning[]): boolean {
-  return meanings.some(({ leader, standing }) => leader !== now.leader || standing !== now.standing)
+/**
+ * Whether a matter that is as good as decided (probable, or more) would stay as it is, whatever these groups showed: the
+ * same explanation in front, and as far decided. One that is still open gains by any bit.
+ */
+export function isIdle(joint: Joint, groups: readonly number[]): boolean {
+  const now = standOf(joint)
+  if (now.standing !== 'probable' && now.standing !== 'settled') return false
+  return groups.every((group) =>
+    meaningsOf(joint, group).every(
+      ({ leader, standing }) => leader === now.leader && standing === now.standing,
+    ),
+  )
 }

@@ -33,13 +33,15 @@ function strengthOf(times: number): Strength | null {
  * How many times as likely what is seen of a group is under each rival as under the others, each of them counting by how
  * likely all the rest of the evidence makes it. So a group speaks for a rival exactly where leaving it out would lower it.
  */
-function timesOf(seen: GroupSeen, weights: Float64Array, wide: number): Float64Array {
-  const likely = likelihood(seen, seen.possible, wide, new Float64Array(weights.length))
+function timesOf(seen: GroupSeen, weights: Float64Array, wide: number, scratch: Float64Array): Float64Array {
+  const likely = likelihood(seen, seen.possible, wide, scratch)
   const withIt = new Float64Array(wide)
   const without = new Float64Array(wide)
-  for (let at = 0; at < weights.length; at++) {
-    withIt[at % wide]! += weights[at]!
-    without[at % wide]! += weights[at]! / likely[at]!
+  for (let at = 0; at < weights.length;) {
+    for (let rival = 0; rival < wide; rival++, at++) {
+      withIt[rival]! += weights[at]!
+      without[rival]! += weights[at]! / likely[at]!
+    }
   }
   const all = without.reduce((sum, one) => sum + one, 0)
   return withIt.map((own, rival) => own / without[rival]! / ((1 - own) / (all - without[rival]!)))
@@ -54,8 +56,8 @@ function told({ table: { group }, possible, mistaken }: GroupSeen): Omit<Pull, '
     states: shown.map((state) => state?.id ?? 'rest'),
     says: shown.map((state) => state?.says ?? group.rest.says),
     failures:
-      mistaken?.failures
-        .filter(({ as }) => shown.some((state) => (state?.id ?? 'rest') === as))
+      mistaken()
+        ?.failures.filter(({ as }) => shown.some((state) => (state?.id ?? 'rest') === as))
         .map(({ id }) => id) ?? [],
     sources: shown.flatMap((state) => state?.sources ?? []),
     figures: [...new Set(shown.flatMap((state) => state?.figures ?? []))],
@@ -70,10 +72,11 @@ export function pullsOf({
 }: Joint): readonly { for: readonly Pull[]; against: readonly Pull[] }[] {
   const wide = tables.rivals.length
   const found = tables.rivals.map(() => ({ for: [] as Pull[], against: [] as Pull[] }))
+  const scratch = new Float64Array(weights.length)
   for (const seen of groups) {
     if (!observed(seen)) continue
     const said = told(seen)
-    timesOf(seen, weights, wide).forEach((times, rival) => {
+    timesOf(seen, weights, wide, scratch).forEach((times, rival) => {
       const strength = strengthOf(times)
       if (strength !== null) found[rival]![times > 1 ? 'for' : 'against'].push({ ...said, strength, times })
     })

@@ -18,26 +18,61 @@ export interface Raised {
   readonly settled: string | null
 }
 
-const aboutOf = (matter: Matter, facts: RecordFacts, part: number): string | null =>
-  matter.about.find(({ field, value }) => facts.components[part]!.facts[field]?.has.includes(value))?.value ??
-  null
+const raisers = new WeakMap<EvidenceBase['matters'], ReadonlyMap<string, readonly Matter[]>>()
 
-/** Every matter on every part that what is recorded raises. */
-export function raisedBy(facts: RecordFacts, base: EvidenceBase): readonly Raised[] {
-  const lookups = facts.components.map((_, part) => lookupOf(facts, part))
-  const found: Raised[] = []
-  for (const matter of Object.values(base.matters)) {
-    const raising = facts.components.flatMap(({ name }, part) => {
-      const about = aboutOf(matter, facts, part)
-      if (about === null || allHold(matter.where, lookups[part]!) === 'no') return []
-      return [{ part, component: name, about }]
-    })
-    const parts = raising.map(({ part }) => part)
-    for (const one of raising) {
-      const lookup = lookups[one.part]!
-      const settled = settledRival(matter, one.part, parts, facts)
-      found.push({ matter, ...one, lookup, joint: jointFor(matter, base, lookup), settled })
+/** Matters by what raises them, `evidence white-metal-sheen`: most of what is recorded raises none. */
+function raisersOf({ matters }: EvidenceBase): ReadonlyMap<string, readonly Matter[]> {
+  const known = raisers.get(matters)
+  if (known) return known
+  const fresh = new Map<string, Matter[]>()
+  for (const matter of Object.values(matters)) {
+    for (const { field, value } of matter.about) {
+      const key = `${field} ${value}`
+      fresh.set(key, [...(fresh.get(key) ?? []), matter])
     }
   }
-  return found.sort((a, b) => a.part - b.part)
+  raisers.set(matters, fresh)
+  return fresh
+}
+
+interface Sight {
+  readonly matter: Matter
+  readonly part: number
+  readonly about: string
+}
+
+/** What is seen of a part, each matter once: by the first of its observations that is recorded. */
+function sightsOf(facts: RecordFacts, part: number, lookup: Lookup, base: EvidenceBase): readonly Sight[] {
+  const found = new Set<Matter>()
+  const of = raisersOf(base)
+  const own = facts.components[part]!.facts
+  for (const field of ['evidence', 'seen'])
+    for (const value of own[field]?.has ?? [])
+      for (const matter of of.get(`${field} ${value}`) ?? []) found.add(matter)
+  return [...found]
+    .filter(({ where }) => allHold(where, lookup) !== 'no')
+    .map((matter) => {
+      const first = matter.about.find(({ field, value }) => own[field]?.has.includes(value))!
+      return { matter, part, about: first.value }
+    })
+    .sort((a, b) => (a.matter.id < b.matter.id ? -1 : 1))
+}
+
+/** Every matter that what is recorded raises, part by part. */
+export function raisedBy(facts: RecordFacts, base: EvidenceBase): readonly Raised[] {
+  const lookups = facts.components.map((_, part) => lookupOf(facts, part))
+  const sights = lookups.flatMap((lookup, part) => sightsOf(facts, part, lookup, base))
+  return sights.map(({ matter, part, about }) => {
+    const lookup = lookups[part]!
+    const parts = sights.filter((one) => one.matter === matter).map((one) => one.part)
+    return {
+      matter,
+      part,
+      component: facts.components[part]!.name,
+      about,
+      lookup,
+      joint: jointFor(matter, base, lookup),
+      settled: settledRival(matter, part, parts, facts),
+    }
+  })
 }

@@ -77,11 +77,18 @@ function asEvidence(name: string, fact: Fact | undefined): Fact | undefined {
   return fact
 }
 
-/** The facts of one part, and those of the find for all that parts do not have. */
+/** The facts of one part, and those of the find for all that parts do not have; each is read once. */
 export function lookupOf(facts: RecordFacts, part: number): Lookup {
   const own = facts.components[part]!.facts
   const { find } = facts
-  return (name) => asEvidence(name, own[name] ?? find[name])
+  const known = new Map<string, Fact | undefined>()
+  return (name) => {
+    const before = known.get(name)
+    if (before !== undefined || known.has(name)) return before
+    const fact = asEvidence(name, own[name] ?? find[name])
+    known.set(name, fact)
+    return fact
+  }
 }
 
 /** All of them: yes where each surely holds, no where one surely does not. */

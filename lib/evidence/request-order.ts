@@ -57,7 +57,10 @@ export function ranked(
   const best = bestLook(requests, raised, base)
   const placed = requests.map((request) => {
     const method = base.methods[request.method]!
-    const exceeding = request.sampling && request.gainBits >= sampleTellsTimes * (best.get(request.part) ?? 0)
+    const exceeding =
+      request.sampling &&
+      request.gainBits > 0 &&
+      request.gainBits >= sampleTellsTimes * (best.get(request.part) ?? 0)
     const dating = wanted && method.kind === 'dating'
     const iron = request.method === 'x-radiography' && mayBeIron(facts, request.part)
     const first = iron || (request.must === true && !request.sampling)

@@ -2,7 +2,7 @@ import type { Harm, Method, SourceRef } from '../knowledge/knowledge.ts'
 import type { RecordFacts } from '../record/fact.ts'
 import type { EvidenceBase } from './base.ts'
 import { floorBits, gainBits } from './gain.ts'
-import { meaningsOf, standOf, wouldMove, type Meaning } from './meanings.ts'
+import { isIdle, meaningsOf, type Meaning } from './meanings.ts'
 import { askable, isOpen } from './open-matters.ts'
 import { raisedBy, type Raised } from './raised.ts'
 import { ranked } from './request-order.ts'
@@ -47,20 +47,26 @@ export interface RequestMatter {
   }[]
 }
 
-function matterOf(raised: Raised, method: string): RequestMatter | null {
+interface Tellable {
+  readonly raised: Raised
+  readonly groups: readonly number[]
+  readonly gainBits: number
+}
+
+function tellableBy(method: string, raised: Raised): Tellable | null {
   const groups = askable(raised, ({ by }) => by === method)
-  if (groups.length === 0) return null
-  const { joint, matter } = raised
-  const means = groups.flatMap((group) => meaningsOf(joint, group))
-  const now = standOf(joint)
-  if (now.standing === 'probable' && !wouldMove(now, means)) return null
+  if (groups.length === 0 || isIdle(raised.joint, groups)) return null
+  return { raised, groups, gainBits: gainBits(raised.joint, groups) }
+}
+
+function matterOf({ raised: { joint, matter }, groups, gainBits }: Tellable): RequestMatter {
   return {
     matter: matter.id,
     asks: matter.asks,
-    gainBits: gainBits(joint, groups),
-    means,
+    gainBits,
+    means: groups.flatMap((group) => meaningsOf(joint, group)),
     misleads: groups.flatMap((group) =>
-      (joint.groups[group]!.mistaken?.failures ?? []).map(({ id, says, as, sources }) => ({
+      (joint.groups[group]!.mistaken()?.failures ?? []).map(({ id, says, as, sources }) => ({
         group: matter.groups[group]!.id,
         failure: id,
         says,
@@ -79,17 +85,16 @@ export function unrankedOf(raised: readonly Raised[], base: EvidenceBase): reado
   for (const part of new Set(open.map((one) => one.part))) {
     const here = open.filter((one) => one.part === part)
     for (const method of Object.values(base.methods)) {
-      const matters = here.flatMap((one) => matterOf(one, method.id) ?? [])
-      const gain = matters.reduce((sum, one) => sum + one.gainBits, 0)
+      const tellable = here.flatMap((one) => tellableBy(method.id, one) ?? [])
+      const gain = tellable.reduce((sum, one) => sum + one.gainBits, 0)
       if (gain < floorBits) continue
       const { sampling, harm, leave, who, minutes } = method
-      const { component } = here[0]!
       found.push({
         method: method.id,
         part,
-        component,
+        component: here[0]!.component,
         gainBits: gain,
-        matters,
+        matters: tellable.map(matterOf),
         sampling,
         harm,
         leave,

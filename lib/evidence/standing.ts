@@ -19,10 +19,9 @@ interface Standable {
 export function standingOf([leader, ...others]: readonly Standable[]): Standing {
   if (!leader) return 'open'
   if (leader.probability >= certain) return 'settled'
+  // No range ends below its own probability: where this fails, so do both that follow, and most ranges need no reckoning.
+  if (others.some(({ probability }) => leader.range[0] <= probability)) return 'open'
   const clear = others.every(({ range }) => leader.range[0] > range[1])
   if (clear && leader.probability > 0.5) return 'probable'
-  const apart = others.every(
-    ({ probability, range }) => leader.range[0] > probability && leader.probability > range[1],
-  )
-  return apart ? 'likelier' : 'open'
+  return others.every(({ range }) => leader.probability > range[1]) ? 'likelier' : 'open'
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { askOf } from '../../lib/evidence/ask.ts'
+import { answersOf, askOf } from '../../lib/evidence/ask.ts'
 import { floorBits, gainBits } from '../../lib/evidence/gain.ts'
 import { raisedBy } from '../../lib/evidence/raised.ts'
 import { requestsOf } from '../../lib/evidence/requests.ts'
@@ -67,7 +67,7 @@ describe('questions to the eye', () => {
     const asked = askOf(found, base)
     expect(asked.map(({ question }) => question)).toEqual(['edge', 'by-eye'])
     expect(asked[0]!.gainBits).toBeGreaterThan(asked[1]!.gainBits)
-    const means = asked[0]!.matters[0]!.means
+    const means = answersOf(asked[0]!, raisedBy(found, base))[0]!.means
     expect(means.map(({ state }) => state)).toEqual(['lifting', 'worn', 'rest'])
     expect(means.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 12)
     expect(means[0]).toMatchObject({ leader: 'silver', standing: 'probable' })
@@ -86,7 +86,7 @@ describe('questions to the eye', () => {
     const [together, ...more] = askOf(facts(), both)
     expect(more).toEqual([])
     expect(together!.gainBits).toBeCloseTo(2 * one.gainBits, 2)
-    expect(together!.matters.map(({ matter }) => matter)).toEqual(['skin', 'other'])
+    expect(together!.matters.map(({ matter }) => matter)).toEqual(['other', 'skin'])
   })
 
   test('stop where an answer would change neither who leads nor how it stands', () => {

@@ -20,8 +20,8 @@ describe('finds drawn from the evidence base', () => {
     const [usual, common, seldom] = [odds.usual[1], odds.common[1], odds.seldom[1]]
     const tin = all.filter(({ rival }) => rival === 0)
     expect(Math.abs(tin.length / all.length - usual / (usual + common + seldom))).toBeLessThan(0.05)
-    const { typical, rare, occasional } = grades
-    const byWords = typical[1] / (rare[1] * 0 + 0.002 + typical[1] + occasional[1])
+    const { typical, occasional, excluded } = grades
+    const byWords = typical[1] / (excluded[1] + typical[1] + occasional[1])
     expect(Math.abs(share(({ states }) => states[1] === 1, tin) - byWords)).toBeLessThan(0.05)
   })
 

@@ -27,16 +27,16 @@ function Lying({ specks, children }: { readonly specks: readonly Point[]; readon
   )
 }
 
-const row = (y: number): Point[] => Array.from({ length: 8 }, (_, index) => [30 + index * 9, y + (index % 2) * 5] as const)
+const row = (y: number): Point[] => Array.from({ length: 8 }, (_, index) => [38 + index * 8, y + (index % 2) * 5] as const)
 
 export const inlayAnswers: Drawings = {
-  'bright-place/in-a-pattern': () => <Lying specks={[...row(46), ...row(56), ...row(66)]} />,
+  'bright-place/in-a-pattern': () => <Lying specks={[...row(47), ...row(57), ...row(67)]} />,
   'bright-place/at-joints': () => (
     <Lying specks={[[104, 40], [103, 47], [105, 54], [103, 61], [105, 68], [103, 75], [111, 57], [111, 63], [121, 57], [121, 64], [137, 57], [147, 58], [147, 64]]}>
       <Arrow at={[104, 36]} from={[92, 14]} />
     </Lying>
   ),
-  'bright-place/all-over': () => <Lying specks={strewn('all-over', 46, [30, 40, 72, 42], 9)} />,
+  'bright-place/all-over': () => <Lying specks={strewn('all-over', 38, [46, 43, 55, 36], 9)} />,
   'bright-place/along-the-edge': () => (
     <Lying specks={[[16, 71], [26, 75], [36, 78], [46, 80], [56, 81], [66, 81.6], [76, 82], [86, 82], [96, 82]]}>
       <Arrow at={[60, 86]} from={[52, 108]} />
@@ -44,7 +44,7 @@ export const inlayAnswers: Drawings = {
   ),
   'bright-place/one-cluster': () => <Lying specks={heaped('cluster', 20, [52, 56], 13, 10)} />,
   'bright-place/in-wood-or-soil-too': () => (
-    <Lying specks={[...strewn('iron-and', 16, [34, 42, 64, 38], 12), ...strewn('wood-and', 12, [108, 44, 44, 34], 9)]}>
+    <Lying specks={[...strewn('iron-and', 14, [46, 44, 54, 34], 12), ...strewn('wood-and', 12, [108, 44, 44, 34], 9)]}>
       <path d="M4 100H156V116H4Z" fill={tone.soil} stroke="none" />
       <Grains points={strewn('soil-and', 9, [10, 102, 140, 10], 12)} of={tone.gloss} size={3} />
     </Lying>

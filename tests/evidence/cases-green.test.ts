@@ -40,7 +40,9 @@ describe('light green on copper alloy', () => {
 
   test('hard knobs with red beneath, malachite and no chloride at the metal: the ordinary crust', () => {
     const seen = bronze('warty-green', 'green-form:firm-crust', 'chip-below:red-then-metal')
-    expect(leader(weighed('warty-green', { tests: ['xrd:malachite+cuprite'] }, seen))).toBe('carbonate-patina')
+    expect(leader(weighed('warty-green', { tests: ['xrd:malachite+cuprite'] }, seen))).toBe(
+      'carbonate-patina',
+    )
   })
 
   test('mounds with something waxy at their foot: active chloride', () => {
@@ -63,7 +65,11 @@ describe('waxy matter, seams and crusts', () => {
 
   test('a line on the whole joint is flux; the same green away from the joint opens the question again', () => {
     const on = weighed('green-seam', {}, bronze('raised-green-along-seam', 'seam-line:whole-joint-evenly'))
-    const beyond = weighed('green-seam', {}, bronze('raised-green-along-seam', 'seam-line:spots-beyond-the-joint'))
+    const beyond = weighed(
+      'green-seam',
+      {},
+      bronze('raised-green-along-seam', 'seam-line:spots-beyond-the-joint'),
+    )
     expect(leader(on)).toBe('solder-or-flux-line')
     expect(leader(beyond)).toBe(active)
     expect(beyond.standing).toBe('open')
@@ -84,18 +90,26 @@ describe('waxy matter, seams and crusts', () => {
 describe('blue, red, bare, silver, white', () => {
   test('pale blue all over after a bath, chalconatronite: the bath', () => {
     const find = { done_already: ['desalinated'], tests: ['xrd:chalconatronite'] } as const
-    expect(leader(weighed('blue-green-powder', find, bronze('pale-blue-powder')))).toBe('soda-treatment-residue')
+    expect(leader(weighed('blue-green-powder', find, bronze('pale-blue-powder')))).toBe(
+      'soda-treatment-residue',
+    )
   })
 
   test('glitter in a hollow: azurite; earth by bone that turned blue in the air: vivianite', () => {
-    const grains = bronze('deep-blue-crust', 'blue-look:glittering-grains', 'blue-crust-place:inside-a-hollow')
+    const grains = bronze(
+      'deep-blue-crust',
+      'blue-look:glittering-grains',
+      'blue-crust-place:inside-a-hollow',
+    )
     expect(leader(weighed('deep-blue', {}, grains))).toBe('azurite-crust')
     const earth = bronze('deep-blue-crust', 'blue-look:earthy-spots', 'blue-since:turned-blue-in-air')
     expect(leader(weighed('deep-blue', {}, earth))).toBe('phosphate-waterlogged')
   })
 
   test('red under green is cuprite; red laid bare on a cleaned piece is what cleaning left', () => {
-    expect(leader(weighed('red-layer', {}, bronze('red-layer', 'red-lie:under-the-green')))).toBe('cuprite-layer')
+    expect(leader(weighed('red-layer', {}, bronze('red-layer', 'red-lie:under-the-green')))).toBe(
+      'cuprite-layer',
+    )
     const bare = bronze('red-layer', 'red-lie:over-all-bare')
     expect(leader(weighed('red-layer', { done_already: ['cleaned'] }, bare))).toBe('stripped-surface')
   })
@@ -109,11 +123,15 @@ describe('blue, red, bare, silver, white', () => {
   test('green on silver: all over it is the alloy, at the edges a plating, against a neighbour a stain', () => {
     const on = (answer: string) =>
       leader(
-        weighed('green-on-silver', {}, {
-          material: 'silver',
-          seen: ['green-on-silver'],
-          looked: [`silver-green-lie:${answer}`],
-        }),
+        weighed(
+          'green-on-silver',
+          {},
+          {
+            material: 'silver',
+            seen: ['green-on-silver'],
+            looked: [`silver-green-lie:${answer}`],
+          },
+        ),
       )
     expect(on('all-over')).toBe('base-silver-corrosion')
     expect(on('edges-and-wear')).toBe('silvering')
@@ -137,24 +155,37 @@ describe('what never clears copper alloy', () => {
   const suspects = ['pale-green', 'warty-green', 'waxy-green'] as const
   const others = ['green-seam', 'compact-green', 'blue-green-powder', 'waxy-turquoise'] as const
   const seenOf = (id: string) => bronze(matter(id).about[0]!.value)
-  const negatives = ['xrd:malachite+cuprite', 'xrd:cuprite', 'xrd:unknown-phase', 'raman:malachite', 'raman:cuprite', 'silver-nitrate:negative'] as const
+  const negatives = [
+    'xrd:malachite+cuprite',
+    'xrd:cuprite',
+    'xrd:unknown-phase',
+    'raman:malachite',
+    'raman:cuprite',
+    'silver-nitrate:negative',
+  ] as const
   const oddsOf = (probability: number) => probability / (1 - probability)
 
-  test.each([...suspects, ...others])('%s: one negative result leaves a quarter of its odds at least', (id) => {
-    const before = oddsOf(share(weighed(id, {}, seenOf(id)), active))
-    for (const result of negatives) {
-      const after = oddsOf(share(weighed(id, { tests: [result] }, seenOf(id)), active))
-      expect(after / before, result).toBeGreaterThan(leftByOneNegative)
-    }
-  })
+  test.each([...suspects, ...others])(
+    '%s: one negative result leaves a quarter of its odds at least',
+    (id) => {
+      const before = oddsOf(share(weighed(id, {}, seenOf(id)), active))
+      for (const result of negatives) {
+        const after = oddsOf(share(weighed(id, { tests: [result] }, seenOf(id)), active))
+        expect(after / before, result).toBeGreaterThan(leftByOneNegative)
+      }
+    },
+  )
 
-  test.each([...suspects, 'green-seam'])('%s: all of them together leave more than what settles a matter', (id) => {
-    const all = ['silver-nitrate:negative', 'xrf:Cu', 'oxygen-uptake:none']
-    for (const mineral of ['malachite', 'cuprite']) {
-      const tests = [...all, `xrd:${mineral}`, `raman:${mineral}`]
-      expect(share(weighed(id, { tests }, seenOf(id)), active), mineral).toBeGreaterThan(1 - certain)
-    }
-  })
+  test.each([...suspects, 'green-seam'])(
+    '%s: all of them together leave more than what settles a matter',
+    (id) => {
+      const all = ['silver-nitrate:negative', 'xrf:Cu', 'oxygen-uptake:none']
+      for (const mineral of ['malachite', 'cuprite']) {
+        const tests = [...all, `xrd:${mineral}`, `raman:${mineral}`]
+        expect(share(weighed(id, { tests }, seenOf(id)), active), mineral).toBeGreaterThan(1 - certain)
+      }
+    },
+  )
 
   test.each(suspects)('%s: no answer to any question and no result brings it below one in thirty', (id) => {
     for (const group of matter(id).groups) {
@@ -174,7 +205,9 @@ describe('what never clears copper alloy', () => {
 
   test('every way to miss it is written where it can be missed', () => {
     for (const id of [...suspects, ...others]) {
-      for (const group of knowledge.matters[id]!.groups.filter(({ by }) => by === 'xrd' || by === 'chloride-test')) {
+      for (const group of knowledge.matters[id]!.groups.filter(
+        ({ by }) => by === 'xrd' || by === 'chloride-test',
+      )) {
         const missing = group.failures.filter(({ of }) => of?.includes(active))
         expect(missing.length, `${id}/${group.id}`).toBeGreaterThan(0)
       }

@@ -17,4 +17,5 @@ export const commands: Readonly<Record<string, () => Promise<{ readonly command:
   'knowledge check': () => import('./knowledge-check.ts'),
   'knowledge sheet': () => import('./knowledge-sheet.ts'),
   'knowledge coverage': () => import('./knowledge-coverage.ts'),
+  'knowledge correct': () => import('./knowledge-correct.ts'),
 }

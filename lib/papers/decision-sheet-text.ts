@@ -1,7 +1,5 @@
 import type { DecisionSheet, SheetRule } from './decision-sheet.ts'
-
-const width = 100
-const indent = 13
+import { checkedLines, row, wrapped } from './sheet-lines.ts'
 
 /** The review sheet as plain text for a terminal or a printer, with a line to initial under every rule. */
 export function decisionSheetText(sheet: DecisionSheet): string {
@@ -46,7 +44,7 @@ function ruleLines(rule: SheetRule): string[] {
     ...(rule.silences.length === 0 ? [] : row('silences', rule.silences.join('; '))),
     ...row('sources', sourcesText(rule)),
     ...(rule.contested === null ? [] : row('contested', rule.contested)),
-    ...row('checked', 'initials ____________  date ____________  remark ______________________________'),
+    ...checkedLines(),
   ]
 }
 
@@ -70,22 +68,4 @@ function gapLines({ when, what, because }: DecisionSheet['notCovered'][number]):
 
 function contestedLines({ question, follows, because }: DecisionSheet['contested'][number]): string[] {
   return [question, ...row('follows', follows), ...row('because', because)]
-}
-
-function row(name: string, text: string): string[] {
-  const [first = '', ...rest] = wrapped(text, indent)
-  return [`  ${name.padEnd(indent - 2)}${first.trimStart()}`, ...rest]
-}
-
-function wrapped(text: string, left: number): string[] {
-  const lines: string[] = []
-  let line = ' '.repeat(left)
-  for (const word of text.split(/\s+/)) {
-    if (line.trim() !== '' && line.length + word.length + 1 > width) {
-      lines.push(line)
-      line = ' '.repeat(left)
-    }
-    line += line.trim() === '' ? word : ` ${word}`
-  }
-  return [...lines, line]
 }

@@ -158,8 +158,8 @@ rules:
 export type Changes = Readonly<Record<string, string | readonly (readonly [from: string, to: string])[]>>
 
 /** The small content with some files replaced, added, or changed by exact words. */
-export function compiled(changes: Changes = {}): Compiled {
-  const changed: Record<string, string> = { ...files }
+export function compiled(changes: Changes = {}, content = files): Compiled {
+  const changed: Record<string, string> = { ...content }
   for (const [file, change] of Object.entries(changes)) {
     if (typeof change === 'string') changed[file] = change
     else for (const [from, to] of change) changed[file] = replaced(changed[file] ?? '', from, to)
@@ -177,16 +177,21 @@ function replaced(text: string, from: string, to: string): string {
 export function flawsOf<Code extends FlawCode>(
   code: Code,
   changes: Changes,
+  content = files,
 ): Extract<Flaw, { code: Code }>[] {
-  return compiled(changes).flaws.filter((flaw) => flaw.code === code) as Extract<Flaw, { code: Code }>[]
+  return compiled(changes, content).flaws.filter((flaw) => flaw.code === code) as Extract<
+    Flaw,
+    { code: Code }
+  >[]
 }
 
 /** What one check has to say of the changed content, which must compile. */
 export function found(
   check: (base: Base) => readonly { readonly code: FlawCode; readonly about: unknown }[],
   changes: Changes = {},
+  content = files,
 ) {
-  const base = compiled(changes)
+  const base = compiled(changes, content)
   const errors = base.flaws.filter(({ severity }) => severity === 'error')
   if (errors.length > 0)
     throw new Error(`The changed content has flaws of its own: ${JSON.stringify(errors)}`)

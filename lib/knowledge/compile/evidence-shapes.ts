@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { id, sentence, source, when } from './shapes.ts'
+import { id, known, place, sentence, source, when } from './shapes.ts'
 
 /** The written forms of the evidence base, exactly as DEVELOPERS.md shows them. An unknown key is a flaw. */
 const grade = z.enum(['typical', 'frequent', 'occasional', 'rare', 'excluded'])
@@ -37,12 +37,30 @@ export const rival = z.strictObject({
   settled: settled.optional(),
 })
 
+/** A grade that a specialist changed, and why: kept with the state, read by people only. */
+const corrected = z
+  .array(
+    z.strictObject({
+      rival: z.string(),
+      from: grade,
+      to: grade,
+      because: sentence,
+      work: z.string(),
+      place,
+      known,
+      by: sentence,
+      on: z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a day as year-month-day'),
+    }),
+  )
+  .optional()
+
 export const state = z.strictObject({
   id,
   says: sentence,
   when: when.optional(),
   fits,
   sources: z.array(source),
+  corrected,
 })
 
 export const failure = z.strictObject({
@@ -64,7 +82,7 @@ export const group = z.strictObject({
   by: z.string(),
   question: z.string().optional(),
   states: z.array(state).min(1),
-  rest: z.strictObject({ says: sentence, fits }),
+  rest: z.strictObject({ says: sentence, fits, corrected }),
   failures: z.array(failure).optional(),
 })
 

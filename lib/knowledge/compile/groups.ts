@@ -29,6 +29,7 @@ export interface Surroundings {
 export function linkGroup({ written, place }: WrittenGroup, around: Surroundings): Group {
   const { shelf } = around
   const question = questionOf(written, place, around)
+  checkCorrected(written.rest.corrected, (...path) => place('rest', 'corrected', ...path), around)
   checkBy(written.by, ['eye', 'record'], place('by'), shelf)
   const states = written.states.map((_, index) => linkState(written, index, question, place, around))
   checkParted(states, written.id, place, around)
@@ -94,6 +95,7 @@ function linkState(
   if (!asked) checkMeasured(group.by, state.when ?? {}, name, at('when'), shelf)
   const when: Cell[] = asked ? [{ fact: lookedFact(group.question!), any: [state.id] }] : written
   checkSources(state.sources, (source) => at('sources', source), shelf)
+  checkCorrected(state.corrected, (...path) => at('corrected', ...path), around)
   return {
     id: state.id,
     says: fillSentence(state.says, 'says', at('says'), shelf, figures),
@@ -102,6 +104,23 @@ function linkState(
     sources: state.sources,
     figures: [...figures].toSorted(),
   }
+}
+
+/** What stands behind a changed grade is a work like any other. */
+function checkCorrected(
+  corrected: WrittenGroup['written']['rest']['corrected'],
+  place: (...path: (string | number)[]) => Place,
+  { rivals, shelf }: Surroundings,
+): void {
+  const entries = corrected ?? []
+  entries.forEach(({ rival }, index) => {
+    if (!rivals.includes(rival)) unknownId('rival', rival, rivals, place(index), shelf.report)
+  })
+  checkSources(
+    entries.map((entry) => ({ work: entry.work, place: entry.place, known: entry.known, says: 'supports' })),
+    (index) => place(index),
+    shelf,
+  )
 }
 
 /** A state found by a method reads a result of it; otherwise it would hold before anything was measured. */

@@ -3,9 +3,9 @@ import { z } from 'zod'
 /** The written form of every entry, exactly as DEVELOPERS.md shows it. An unknown key is a flaw. */
 export const id = z.string().regex(/^[a-z][a-z0-9-]*$/, 'an id in kebab-case')
 export const sentence = z.string().min(1)
-const known = z.enum(['read', 'second-hand', 'memory', 'common-practice'])
+export const known = z.enum(['read', 'second-hand', 'memory', 'common-practice'])
 const certainty = z.enum(['established', 'supported', 'contested', 'opinion'])
-const place = z.string().min(1).nullable()
+export const place = z.string().min(1).nullable()
 
 export const work = z.strictObject({
   id,

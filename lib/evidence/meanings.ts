@@ -23,24 +23,32 @@ export interface Stand {
   readonly standing: Standing
 }
 
-/** Who leads, and how far the matter is decided. */
+/** Who leads, and how far the matter is decided; the latter, which takes all ranges, is reckoned when it is read. */
 export function standOf({ tables, weights }: Joint): Stand {
   const probable = probabilities(weights, tables.rivals.length)
+  const leader = probable.indexOf(Math.max(...probable))
+  let standing: Standing | undefined
+  return {
+    leader: tables.rivals[leader]!,
+    probability: probable[leader]!,
+    get standing() {
+      return (standing ??= standingIn(weights, probable))
+    },
+  }
+}
+
+function standingIn(weights: Float64Array, probable: Float64Array): Standing {
   const rangeOf = rangesIn(weights, probable.length)
-  const rivals = tables.rivals
-    .map((id, rival) => {
-      let known: Range | undefined
-      const probability = probable[rival]!
-      return {
-        id,
-        probability,
-        get range() {
-          return (known ??= rangeOf(rival, probability))
-        },
-      }
-    })
-    .sort((a, b) => b.probability - a.probability)
-  return { leader: rivals[0]!.id, probability: rivals[0]!.probability, standing: standingOf(rivals) }
+  const rivals = Array.from(probable, (probability, rival) => {
+    let range: Range | undefined
+    return {
+      probability,
+      get range() {
+        return (range ??= rangeOf(rival, probability))
+      },
+    }
+  })
+  return standingOf(rivals.sort((a, b) => b.probability - a.probability))
 }
 
 const remembered = new WeakMap<Joint, Map<number, readonly Meaning[]>>()
@@ -52,13 +60,20 @@ export function meaningsOf(joint: Joint, group: number): readonly Meaning[] {
   const before = known.get(group)
   if (before) return before
   const { group: written, states } = joint.groups[group]!.table
-  const means = showings(joint, group).map(({ state, chance, after }) => ({
-    group: written.id,
-    state: states[state]?.id ?? restId,
-    says: (written.states[state] ?? written.rest).says,
-    chance,
-    ...standOf(after),
-  }))
+  const means = showings(joint, group).map(({ state, chance, after }): Meaning => {
+    const stand = standOf(after)
+    return {
+      group: written.id,
+      state: states[state]?.id ?? restId,
+      says: (written.states[state] ?? written.rest).says,
+      chance,
+      leader: stand.leader,
+      probability: stand.probability,
+      get standing() {
+        return stand.standing
+      },
+    }
+  })
   known.set(group, means)
   return means
 }
@@ -70,9 +85,8 @@ export function meaningsOf(joint: Joint, group: number): readonly Meaning[] {
 export function isIdle(joint: Joint, groups: readonly number[]): boolean {
   const now = standOf(joint)
   if (now.standing !== 'probable' && now.standing !== 'settled') return false
-  return groups.every((group) =>
-    meaningsOf(joint, group).every(
-      ({ leader, standing }) => leader === now.leader && standing === now.standing,
-    ),
+  const all = groups.flatMap((group) => meaningsOf(joint, group))
+  return (
+    all.every(({ leader }) => leader === now.leader) && all.every(({ standing }) => standing === now.standing)
   )
 }

@@ -17,6 +17,7 @@ import { importFile } from './services/import-file.ts'
 import { judgeOutdoorAir } from './services/judge-outdoors.ts'
 import { keepBox } from './services/keep-box.ts'
 import { keepContacts, sitePeople } from './services/keep-contacts.ts'
+import { identify } from './services/identify.ts'
 import { keepCoupon } from './services/keep-coupon.ts'
 import { keepLog } from './services/keep-log.ts'
 import { keepLogger, placeLogger } from './services/keep-logger.ts'
@@ -45,6 +46,7 @@ import { reportBoxes } from './services/report-boxes.ts'
 import { showAir } from './services/show-air.ts'
 import { showBox } from './services/show-box.ts'
 import { showFind } from './services/show-find.ts'
+import { showScore } from './services/show-score.ts'
 import { showLogger } from './services/show-logger.ts'
 import { showStore } from './services/show-store.ts'
 import { showKeep } from './services/show-what-if-keep.ts'
@@ -101,6 +103,7 @@ const services = {
   judgeOutdoorAir,
   keepBox,
   keepContacts,
+  identify,
   keepCoupon,
   keepLog,
   keepLogger,
@@ -137,6 +140,7 @@ const services = {
   showAir,
   showBox,
   showFind,
+  showScore,
   showKeep,
   showLogger,
   showStore,

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import type { IsoDate } from '../base/calendar.ts'
 import { canonical } from '../base/canonical.ts'
+import type { Thought } from '../field/thought.ts'
 import type { Actor, Kept } from './kept.ts'
 
 /** What a surface was found to be, by whom and how. Never changed: who knows better enters a new one. */
@@ -19,17 +20,6 @@ export interface IdentificationGiven {
   readonly words: string
 }
 
-/** What was thought of the matter before it was identified, kept so that the tool can be held to it. */
-export interface Thought {
-  readonly rivals: readonly {
-    readonly interpretation: string
-    readonly probability: number
-    readonly range: readonly [low: number, high: number]
-  }[]
-  /** What had been seen or measured by then: which state of which group. */
-  readonly observed: readonly { readonly group: string; readonly state: string }[]
-}
-
 export interface NewIdentification {
   readonly projectId: string
   readonly findId: string
@@ -37,6 +27,7 @@ export interface NewIdentification {
   readonly recordId: string
   readonly knowledge: string
   readonly given: IdentificationGiven
+  /** What was thought before, kept so that the tool can be held to it. */
   readonly thought: Thought
 }
 
@@ -47,3 +38,6 @@ export interface Identification extends Kept, NewIdentification {
 /** The same said twice of the same find is one identification. */
 export const identificationHash = ({ findId, given }: NewIdentification): string =>
   createHash('sha256').update(canonical({ findId, given })).digest('hex')
+
+/** Somebody found out that it was nothing that the matter has among its explanations. */
+export const noneOfThese = 'none-of-these'

@@ -180,9 +180,9 @@ describe('metals, told apart', () => {
 describe('metals, not told apart', () => {
   const open: readonly Omit<Case, 'first'>[] = [
     {
-      name: 'an ordinary crust by itself',
+      name: 'an ordinary crust from clay',
       matter: 'orange-crust',
-      find: {},
+      find: { burial: ['clay'] },
       part: iron('orange-brown-crust'),
     },
     {

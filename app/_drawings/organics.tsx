@@ -4,22 +4,10 @@ import { Arrow, Lens } from './kit/lens.tsx'
 import { Flat, Grains, Shadow, Stipple, Strokes } from './kit/marks.tsx'
 import { Knife, Nail, Strap } from './kit/objects.tsx'
 import { tone } from './kit/tones.ts'
+import { threads } from './weave.ts'
 
 const rust = <Stipple seed="plan-crust" box={[58, 12, 96, 96]} count={34} />
 
-/** Threads over and under, row by row: the gaps show which lies on top. */
-function weave(): { over: string; under: string } {
-  let over = ''
-  let under = ''
-  for (let row = 0; row < 7; row += 1)
-    for (let column = 0; column < 7; column += 1) {
-      const [x, y] = [72 + column * 11, 26 + row * 11]
-      if ((row + column) % 2 === 0) over += `M${x - 8} ${y}h16`
-      else under += `M${x} ${y - 8}v16`
-    }
-  return { over, under }
-}
-const threads = weave()
 const grain = 'M60 10Q64 60 58 112M70 8Q74 50 69 112M80 8Q85 60 80 112M91 8Q94 40 92 112M101 8Q105 60 101 112M112 8Q114 50 112 112M122 8Q126 60 122 112M133 8Q135 50 133 112M144 8Q148 60 143 112'
 
 /** What once lay against the metal. */

@@ -32,7 +32,7 @@ function Plate({ black, children }: { readonly black: string; readonly children?
   )
 }
 const motif = 'M66 47L88 29L110 47L132 29L154 47'
-const everyHollow = `${motif}M103 80a11 11 0 1 1-.1-1M92 80h.1`
+const everyHollow = `${motif}M103 80a11 11 0 1 1-22 0a11 11 0 1 1 22 0`
 
 /** A field of black with a chip that was there. */
 function Black({ children }: { readonly children: ReactNode }) {
@@ -90,13 +90,13 @@ export const fillAnswers: Drawings = {
   'black-sits/proud-or-lifting': (id) => (
     <Close id={id}>
       <CutLine floor={tone.lead}>
-        <Flat d="M88 80H126L120 98H94Z" of={tone.air} />
-        <Shadow d="M117 36L132 40L140 74L126 80Z" />
-        <Flat d="M97 36H117L124 62Q126 48 136 38L126 32Q116 40 114 50L92 66Z" of={tone.black} />
-        <Flat d="M90 66L122 62L124 76L90 82Z" of={tone.black} />
-        <path d="M96 66L122 62L136 38" stroke={tone.gloss} />
-        <Flat d="M90 82L124 76L122 94L94 97Z" of={tone.black} />
-        <Arrow at={[134, 42]} from={[146, 66]} />
+        <Flat d="M88 80H126L120 98H94Z" of={tone.black} />
+        <Shadow d="M117 36L134 42L146 80H126Z" />
+        <Flat d="M97 22H117L126 62H88Z" of={tone.black} />
+        <Flat d="M88 62H126V80H88Z" of={tone.black} />
+        <path d="M97 22H117L126 62H88ZM88 62V80M126 62V80" stroke={tone.gloss} strokeWidth="0.9" />
+        <Shine at={[[104, 44], [102, 56]]} />
+        <Arrow at={[127, 72]} from={[148, 92]} />
       </CutLine>
     </Close>
   ),

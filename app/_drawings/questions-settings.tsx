@@ -54,7 +54,7 @@ export const settingAnswers: Drawings = {
   'peg-surface/pores-and-streaks': (id) => (
     <Close id={id} ground={tone.bronze}>
       <Peg>
-        <path d="M82 42h6m12-6h9m8 10h7m-40 8h8m14 4h9m-44 8h7m20 2h10m-26 10h8m14 4h9m-34 6h7" stroke={tone.rustDeep} strokeWidth="2.2" strokeLinecap="round" />
+        <path d="M88 40h6m10-6h9m10 12h8m-50 6h8m16 4h9m16 2h6m-58 10h7m20 2h10m8 4h7m-44 8h8m14 4h9" stroke={tone.rustDeep} strokeWidth="2.2" strokeLinecap="round" />
         <g fill={tone.rustDeep}>
           {strewn('bone-pores', 12, [84, 36, 44, 46], 14).map(([x, y]) => (
             <ellipse key={x} cx={Math.round(x)} cy={Math.round(y)} rx="2.4" ry="1.6" />

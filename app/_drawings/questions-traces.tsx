@@ -1,0 +1,267 @@
+import type { ReactNode } from 'react'
+import { Block } from './kit/block.tsx'
+import { strewn } from './kit/chance.ts'
+import type { Drawings } from './kit/drawn.ts'
+import { Arrow, Close } from './kit/lens.tsx'
+import { Flat, Grains, Shadow, Stipple, Strokes } from './kit/marks.tsx'
+import { tone } from './kit/tones.ts'
+import { threads } from './weave.ts'
+
+const rust = <Stipple seed="plan-crust" box={[58, 12, 96, 96]} count={34} />
+const branch = 'M158 30Q128 34 110 56Q92 70 62 78M110 56Q104 40 86 30M128 40Q134 62 150 76M92 67Q96 86 112 98M100 62Q82 58 66 54'
+
+/** Lines with a dark rim, as threads, hairs and roots are drawn. */
+function Strands({ d, of, width }: { readonly d: string; readonly of: string; readonly width: number }) {
+  return (
+    <g strokeLinecap="round">
+      <path d={d} strokeWidth={width + 2} />
+      <path d={d} stroke={of} strokeWidth={width} />
+    </g>
+  )
+}
+
+/** A brown layer that ends towards the right, on green metal. */
+function Layer({ d, children }: { readonly d: string; readonly children?: ReactNode }) {
+  return (
+    <>
+      <Shadow d={d} />
+      <g transform="translate(-3 -3)">
+        <path d={d} fill={tone.leather} />
+        {children}
+      </g>
+    </>
+  )
+}
+
+export const traceAnswers: Drawings = {
+  'weave-crossing/over-and-under': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d={threads.under} strokeWidth="8.6" />
+      <path d={threads.under} stroke={tone.wood} strokeWidth="6.4" />
+      <path d={threads.over} strokeWidth="8.6" />
+      <path d={threads.over} stroke={tone.bone} strokeWidth="6.4" />
+    </Close>
+  ),
+  'weave-crossing/flat-grid': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d="M72 14V106M87 14V106M102 14V106M117 14V106M132 14V106M147 14V106M56 24H160M56 39H160M56 54H160M56 69H160M56 84H160M56 99H160" strokeWidth="2.4" />
+    </Close>
+  ),
+  'weave-crossing/one-way': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d="M54 34l70-18M60 42l92-24M56 52l64-17M64 58l90-24M54 70l100-26M60 78l60-15M70 84l86-22M62 94l74-19M76 100l78-20M90 106l50-13" />
+      <path d="M58 48l56-15M70 66l84-22M64 88l60-15" stroke={tone.gloss} strokeWidth="0.9" />
+    </Close>
+  ),
+  'weave-crossing/branching': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <Strands d={branch} of={tone.wood} width={3.4} />
+    </Close>
+  ),
+  'weave-strand/twisted-thread': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d="M46 46H168V76H46Z" fill={tone.bone} />
+      <path d="M50 76Q62 64 66 46M64 76Q76 64 80 46M78 76Q90 64 94 46M92 76Q104 64 108 46M106 76Q118 64 122 46M120 76Q132 64 136 46M134 76Q146 64 150 46" strokeWidth="1.6" />
+      <path d="M52 52q-3-8 4-12M96 46q3-10 10-10M124 76q2 10 10 10M84 76q-3 8-9 9" stroke={tone.bone} strokeWidth="1.6" />
+    </Close>
+  ),
+  'weave-strand/flat-strip': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d="M46 46H168V76H46Z" fill={tone.wood} />
+      <Strokes d="M46 53H168M46 58H168M46 64H168M46 70H168" />
+    </Close>
+  ),
+  'weave-strand/groove': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d="M46 46H168V76H46Z" fill={tone.rustDeep} />
+      <Shadow d="M46 46H168V56H46Z" />
+      <Strokes d="M46 75H168" of={tone.gloss} width={1.8} />
+    </Close>
+  ),
+  'weave-strand/round-root': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d="M46 44Q80 40 104 48T168 46V72Q140 76 128 74L148 112H136L112 76Q80 70 46 76Z" fill={tone.wood} />
+      <Strokes d="M56 50Q84 46 104 54T150 52" of={tone.gloss} width={2.4} />
+      <path d="M74 44q-4-12-12-16M96 74q-2 10-10 14M138 45q4-10 2-18" strokeWidth="1.8" />
+    </Close>
+  ),
+  'grain-texture/lines-and-pores': (id) => (
+    <Close id={id} ground={tone.wood}>
+      <Strokes d="M62 10Q66 60 60 112M73 8Q77 50 72 112M84 8Q89 60 84 112M96 8Q99 40 97 112M107 8Q111 60 107 112M118 8Q120 50 118 112M129 8Q133 60 129 112M141 8Q143 50 140 112M152 8V112" width={1.3} />
+      <g fill={tone.rustDeep}>
+        {strewn('pores', 15, [66, 20, 80, 80], 20).map(([x, y]) => (
+          <ellipse key={x} cx={Math.round(x)} cy={Math.round(y)} rx="1.8" ry="4.6" />
+        ))}
+      </g>
+    </Close>
+  ),
+  'grain-texture/short-pits': (id) => (
+    <Close id={id} ground={tone.wood}>
+      <path d={strewn('short-pits', 46, [60, 16, 92, 88], 10).map(([x, y], index) => `M${Math.round(x)} ${Math.round(y)}l${(index % 3) - 1} ${4 + (index % 3)}`).join('')} strokeWidth="2.2" strokeLinecap="round" />
+    </Close>
+  ),
+  'grain-texture/smooth-sheets': (id) => (
+    <Close id={id}>
+      <path d="M50 92Q100 84 164 92V114H50Z" fill={tone.wood} />
+      <path d="M50 74Q96 68 150 76L164 90Q104 82 50 90Z" fill={tone.bone} />
+      <path d="M50 56Q92 50 138 60L152 74Q100 66 50 72Z" fill={tone.wood} />
+      <path d="M50 38Q86 32 122 44L140 58Q94 48 50 54Z" fill={tone.bone} />
+      <Strokes d="M58 44Q80 40 104 44M60 62Q84 57 116 63M62 80Q90 75 130 81" of={tone.gloss} width={2.2} />
+    </Close>
+  ),
+  'grain-texture/opens-like-pages': (id) => (
+    <Close id={id}>
+      <path d="M50 60Q104 24 150 26L152 34Q104 38 50 66ZM50 66Q104 46 158 48V56Q104 54 50 70ZM50 71Q104 66 160 70V78Q104 72 50 76ZM50 76Q104 84 158 92L154 100Q104 88 50 81Z" fill={tone.rust} />
+      <path d="M152 34L158 48Q104 46 50 66Q104 38 152 34ZM158 56L160 70Q104 66 50 71Q104 54 158 56ZM160 78L158 92Q104 84 50 76Q104 72 160 78Z" fill={tone.black} stroke="none" />
+      <path d="M50 81Q104 88 154 100V114H50Z" fill={tone.iron} />
+    </Close>
+  ),
+  'grain-texture/felted-fibres': (id) => (
+    <Close id={id} ground={tone.wood}>
+      <path d={strewn('felt', 34, [56, 14, 90, 88], 10).map(([x, y], index) => `M${Math.round(x)} ${Math.round(y)}q${[9, -6, 12, 4][index % 4]} ${[6, 10, -4, -9][index % 4]} ${[16, 4, 20, -8][index % 4]} ${[2, 18, 6, -14][index % 4]}`).join('')} />
+    </Close>
+  ),
+  'leather-edge/cut-or-stitched': (id) => (
+    <Close id={id} ground={tone.green}>
+      <Layer d="M50 20H128V104H50Z">
+        <g fill={tone.black}>
+          {[30, 44, 58, 72, 86].map((y) => (
+            <ellipse key={y} cx="116" cy={y} rx="2.4" ry="3.4" />
+          ))}
+        </g>
+        <path d="M116 34v6m0 8v6m0 8v6m0 8v6" stroke={tone.bone} strokeWidth="2" />
+        <Stipple seed="hide-edge" box={[60, 28, 46, 66]} count={26} size={1.5} />
+        <Arrow at={[118, 58]} from={[146, 46]} />
+      </Layer>
+    </Close>
+  ),
+  'leather-edge/splits-in-sheets': (id) => (
+    <Close id={id} ground={tone.green}>
+      <Layer d="M50 20H138L130 50L142 76L134 104H50Z" />
+      <path d="M50 24H124L116 52L128 78L120 100H50Z" fill={tone.wood} />
+      <path d="M50 28H108L100 54L112 78L104 98H50Z" fill={tone.leather} />
+      <path d="M50 34H90L84 56L94 78L88 94H50Z" fill={tone.wood} />
+      <Strokes d="M58 48H76M58 62H74M58 78H78" of={tone.line} />
+      <Arrow at={[124, 62]} from={[150, 60]} />
+    </Close>
+  ),
+  'leather-edge/fades-into-crust': (id) => (
+    <Close id={id} ground={tone.green}>
+      <Flat d="M50 10H88V112H50Z" of={tone.leather} bare />
+      <Stipple seed="fade-a" box={[86, 14, 18, 92]} count={50} of={tone.leather} size={5} />
+      <Stipple seed="fade-b" box={[102, 16, 20, 88]} count={30} of={tone.leather} size={3.4} />
+      <Stipple seed="fade-c" box={[118, 18, 24, 84]} count={18} of={tone.leather} size={2} />
+      <Stipple seed="fade-hide" box={[58, 20, 30, 80]} count={18} size={1.5} />
+    </Close>
+  ),
+  'leather-edge/torn-fresh': (id) => (
+    <Close id={id} ground={tone.green}>
+      <Layer d="M50 20H124L130 30L118 38L132 48L120 58L134 68L122 78L130 90L120 104H50Z">
+        <path d="M124 20L130 30L118 38L132 48L120 58L134 68L122 78L130 90L120 104L112 104L120 90L112 78L122 68L110 58L120 48L108 38L120 30L114 20Z" fill={tone.bone} />
+        <path d="M131 48l8-2M134 68l8 2M129 30l8-4M130 90l7 3" stroke={tone.bone} strokeWidth="1.6" />
+        <Stipple seed="hide-torn" box={[58, 28, 44, 66]} count={24} size={1.5} />
+      </Layer>
+    </Close>
+  ),
+  'fibre-shape/twisted-together': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <Strands d="M50 66Q66 42 82 58T114 58T146 58T170 50" of={tone.bone} width={5} />
+      <Strands d="M50 50Q66 74 82 58" of={tone.wood} width={5} />
+      <Strands d="M98 66Q106 70 114 58M130 50Q138 46 146 58" of={tone.wood} width={5} />
+      <Strands d="M82 58Q90 42 98 50M114 58Q122 74 130 66M146 58Q154 74 164 66" of={tone.wood} width={5} />
+    </Close>
+  ),
+  'fibre-shape/parallel-lock': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <Strands d="M54 44Q90 30 156 42M54 51Q90 37 158 50M52 58Q90 45 158 58M54 65Q92 53 158 66M56 72Q92 61 156 74M58 79Q94 69 152 82" of={tone.bone} width={2.2} />
+    </Close>
+  ),
+  'fibre-shape/flat-stems': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <path d="M58 30L150 66L146 78L54 42ZM84 104L112 14L124 18L96 108ZM62 86L92 78L94 88L64 96Z" fill={tone.wood} />
+      <Strokes d="M58 34L148 70M57 38L147 74M88 105L116 15M92 107L120 17M62 90L93 82M104 40l12 4" />
+    </Close>
+  ),
+  'fibre-shape/branching': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <Strands d={branch} of={tone.wood} width={3.4} />
+    </Close>
+  ),
+  'fibre-shape/white-fluff': (id) => (
+    <Close id={id} ground={tone.rust}>
+      {rust}
+      <Strands
+        d="M84 60Q72 40 94 38T116 52Q132 36 140 56T124 78Q110 92 98 76T78 80Q66 70 84 60M92 54Q104 66 120 58M88 70Q104 60 112 74M100 44Q98 60 110 66M126 50Q116 66 128 70M142 50q8-4 10-10M72 82q-8 4-8 12"
+        of={tone.white}
+        width={1.6}
+      />
+    </Close>
+  ),
+  'fibre-shape/stiff-tufts': (id) => (
+    <Close id={id}>
+      <Block seed="tufts-on-rust" layers={[{ of: tone.rust, deep: 10, rough: 2 }]} rough={2}>
+        <Strands d="M78 66l-12-18m12 18l-4-22m4 22l4-22m-4 22l12-18M116 58l-10-16m10 16l-3-20m3 20l4-20m-4 20l11-15M132 77l-11-16m11 16l-3-20m3 20l5-20m-5 20l12-14" of={tone.bright} width={1.6} />
+      </Block>
+    </Close>
+  ),
+  'fibre-bond/bound-in-crust': (id) => (
+    <Close id={id}>
+      <Bond>
+        <Strands d="M56 66Q76 58 92 64M104 62Q122 54 136 62M146 60L160 54M70 76Q82 72 92 77M108 74Q126 70 138 76" of={tone.bone} width={2.6} />
+        {[[98, 63], [141, 61], [99, 77], [64, 72]].map(([x, y]) => (
+          <circle key={x} cx={x} cy={y} r="7" fill={tone.rust} stroke={tone.rustDeep} />
+        ))}
+        <Arrow at={[98, 58]} from={[108, 24]} />
+      </Bond>
+    </Close>
+  ),
+  'fibre-bond/grow-from-surface': (id) => (
+    <Close id={id}>
+      <Bond>
+        <Strands d="M68 60V40M76 72V48M86 58V36M94 74V50M104 60V38M112 72V46M122 58V36M130 74V50M140 62V42" of={tone.white} width={1.6} />
+        <Arrow at={[104, 62]} from={[138, 92]} />
+      </Bond>
+    </Close>
+  ),
+  'fibre-bond/run-into-soil': (id) => (
+    <Close id={id}>
+      <Bond>
+        <Flat d="M50 14H100Q112 30 104 50Q112 62 98 72L88 80H50Z" of={tone.soil} />
+        <Grains points={strewn('clod', 10, [60, 26, 36, 44], 13)} of={tone.iron} size={3} />
+        <Strands d="M150 70Q124 50 100 54Q80 58 62 42M140 56Q116 66 94 62Q76 64 62 66" of={tone.wood} width={2.6} />
+        <Arrow at={[103, 53]} from={[132, 30]} />
+      </Bond>
+    </Close>
+  ),
+  'fibre-bond/lie-on-top': (id) => (
+    <Close id={id}>
+      <Bond>
+        <path d="M62 70Q84 46 108 58T154 50" transform="translate(3 6)" opacity="0.35" strokeWidth="3.6" />
+        <path d="M74 76Q108 84 138 64" transform="translate(3 6)" opacity="0.35" strokeWidth="3.6" />
+        <Strands d="M62 70Q84 46 108 58T154 50M74 76Q108 84 138 64" of={tone.white} width={2.6} />
+        <Arrow at={[112, 64]} from={[112, 26]} />
+      </Bond>
+    </Close>
+  ),
+}
+
+function Bond({ children }: { readonly children: ReactNode }) {
+  return (
+    <Block seed="bond" layers={[{ of: tone.rust, deep: 11, rough: 2 }]} rough={2}>
+      <Stipple seed="crust-grain" box={[58, 40, 98, 38]} count={36} />
+      {children}
+    </Block>
+  )
+}

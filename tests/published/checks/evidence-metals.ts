@@ -323,7 +323,7 @@ describe('lead, tin and silver, weighed', () => {
     {
       check: 'open texts 15, horn silver',
       work: 'parkhurst-appelo-2013',
-      place: 'minteq.v4, chlorargyrite and acanthite',
+      place: 'chlorargyrite and acanthite; which file was not noted',
       known: 'read',
       tolerance: 'one decimal, as computed from the printed constants',
       says: 'silver chloride blackens with traces of sulphide: acanthite on a waxy layer does not make it tarnish',

@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest'
 import { certain } from '../../lib/evidence/standing.ts'
 import { knowledge } from '../knowledge-at-hand.ts'
+import type { seen as signs } from '../../lib/record/ids.ts'
 import { leader, matter, share, weighed } from './fill-at-hand.ts'
 
 const active = 'active-chloride-corrosion'
-const bronze = (seen: string, ...looked: readonly string[]) =>
-  ({ material: 'copper-alloy', seen: [seen], ...(looked.length > 0 ? { looked } : {}) }) as const
+type Part = Parameters<typeof weighed>[2]
+const bronze = (seen: (typeof signs)[number], ...looked: readonly string[]): Part => ({
+  material: 'copper-alloy',
+  seen: [seen],
+  ...(looked.length > 0 ? { looked } : {}),
+})
 
 describe('light green on copper alloy', () => {
   test('loose in pits, and back again after it was cleaned off: active chloride, hardly anything else', () => {
@@ -154,7 +159,7 @@ const leftByOneNegative = 0.25
 describe('what never clears copper alloy', () => {
   const suspects = ['pale-green', 'warty-green', 'waxy-green'] as const
   const others = ['green-seam', 'compact-green', 'blue-green-powder', 'waxy-turquoise'] as const
-  const seenOf = (id: string) => bronze(matter(id).about[0]!.value)
+  const seenOf = (id: string) => bronze(matter(id).about[0]!.value as (typeof signs)[number])
   const negatives = [
     'xrd:malachite+cuprite',
     'xrd:cuprite',

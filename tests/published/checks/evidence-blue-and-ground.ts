@@ -1,4 +1,5 @@
 import { describe, expect } from 'vitest'
+import type { seen as signs } from '../../../lib/record/ids.ts'
 import { leader, matter, rivalOf, share, stateOf, weighed } from '../../evidence/fill-at-hand.ts'
 import { printed, type Backing } from '../printed.ts'
 import { figure } from '../../said.ts'
@@ -11,8 +12,12 @@ const databases = { work: 'parkhurst-appelo-2013', known: 'read' } as const
 const ratio =
   'to the whole number printed; the logarithms it follows from are printed with two or three decimals'
 
-const bronze = (seen: string, ...looked: readonly string[]) =>
-  ({ material: 'bronze', seen: [seen], ...(looked.length > 0 ? { looked } : {}) }) as const
+type Part = Parameters<typeof weighed>[2]
+const bronze = (seen: (typeof signs)[number], ...looked: readonly string[]): Part => ({
+  material: 'bronze',
+  seen: [seen],
+  ...(looked.length > 0 ? { looked } : {}),
+})
 /** The sources behind the odds of a rival before anybody looks. */
 const priorsOf = (of: string, rival: string): Backing => ({
   sources: rivalOf(of, rival).priors.flatMap(({ sources }) => sources),

@@ -1,5 +1,6 @@
 import { describe, expect } from 'vitest'
 import { hiddenShare } from '../../../lib/evidence/depth.ts'
+import type { seen as signs } from '../../../lib/record/ids.ts'
 import { failureOf, leader, share, stateOf, weighed } from '../../evidence/fill-at-hand.ts'
 import { knowledge } from '../../knowledge-at-hand.ts'
 import { printed } from '../printed.ts'
@@ -11,8 +12,12 @@ const guidelines = { work: 'bourgarit-2025-guidelines', known: 'read' } as const
 const chapter38 = { work: 'argyropoulos-2017', place: 'chapter 38', known: 'read' } as const
 const tableOfProducts = { work: 'casaletto-basilissi-2017', place: 'table 35.1', known: 'read' } as const
 
-const bronze = (seen: string, ...looked: readonly string[]) =>
-  ({ material: 'bronze', seen: [seen], ...(looked.length > 0 ? { looked } : {}) }) as const
+type Part = Parameters<typeof weighed>[2]
+const bronze = (seen: (typeof signs)[number], ...looked: readonly string[]): Part => ({
+  material: 'bronze',
+  seen: [seen],
+  ...(looked.length > 0 ? { looked } : {}),
+})
 const odds = (probability: number) => probability / (1 - probability)
 
 describe('chloride that a test did not find', () => {

@@ -72,6 +72,7 @@ export interface FlawAbout {
   'one-of': { readonly wants: readonly string[]; readonly found: readonly string[] }
   'grade-missing': { readonly at: string; readonly rival: string }
   'prior-order': { readonly rival: string; readonly last: boolean }
+  'prior-covered': { readonly rival: string; readonly at: number }
   'state-when': { readonly state: string; readonly question: string | null }
   'state-covered': { readonly state: string; readonly by: string }
   'state-unmeasured': { readonly state: string; readonly by: string; readonly wants: readonly string[] }

@@ -7,6 +7,7 @@ type Code =
   | 'one-of'
   | 'grade-missing'
   | 'prior-order'
+  | 'prior-covered'
   | 'state-when'
   | 'state-covered'
   | 'state-unmeasured'
@@ -41,6 +42,8 @@ export const evidenceSentences: { readonly [One in Code]: (about: FlawAbout[One]
     last
       ? `The last odds of ${rival} hold only under conditions; leave out "when", so that there are odds for every find.`
       : `These odds of ${rival} hold always, and those after them never count; give them a "when" or let them be the last.`,
+  'prior-covered': ({ rival, at }) =>
+    `These odds of ${rival} never count: wherever they hold those in place ${at} hold before them. Put them first or part the two.`,
   'state-when': ({ state, question }) =>
     question === null
       ? `${state} says nothing of when it holds; write "when".`

@@ -74,7 +74,7 @@ test('a negative diffraction that all but clears active corrosion speaks; one th
 })
 
 test('a clear silver nitrate test that all but clears active corrosion speaks', () => {
-  const test_ = (word: string) =>
+  const clear = (word: string) =>
     inMatter(
       ['by: xrd', 'by: record'],
       [
@@ -82,10 +82,10 @@ test('a clear silver nitrate test that all but clears active corrosion speaks', 
         `when: { silver_nitrate: [negative] }, fits: { tinning: rare, silvering: rare, active-chloride-corrosion: ${word} }`,
       ],
     )
-  expect(found(negativeClears, test_('rare'))).toMatchObject([
+  expect(found(negativeClears, clear('rare'))).toMatchObject([
     { about: { state: 'white-skin/skin-minerals/salt' } },
   ])
-  expect(found(negativeClears, test_('occasional'))).toEqual([])
+  expect(found(negativeClears, clear('occasional'))).toEqual([])
 })
 
 test('a trace that no matter explains speaks; content without any matter is silent', () => {

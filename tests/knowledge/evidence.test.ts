@@ -151,6 +151,20 @@ describe('odds', () => {
   })
 })
 
+describe('odds that never count', () => {
+  test('because earlier ones hold wherever they do', () => {
+    const before = (cells: string) =>
+      inMatter([
+        '      - { odds: common,',
+        `      - { when: ${cells}, odds: seldom, because: So., sources: [] }\n      - { odds: common,`,
+      ])
+    expect(flawsOf('prior-covered', before('{ material: [bronze], burial: [marine] }'))).toEqual([
+      { rival: 'tinning', at: 1 },
+    ])
+    expect(flawsOf('prior-covered', before('{ material: [bronze, brass] }'))).toEqual([])
+  })
+})
+
 describe('states', () => {
   test('stand once', () => {
     expect(flawsOf('duplicate', inMatter(['{ id: tin, says: tin', '{ id: silver, says: tin']))).toMatchObject(

@@ -3,6 +3,7 @@ import { readTest } from '../../record/tests.ts'
 import type { Matter, Prior, Question, Rival, Settled } from '../evidence.ts'
 import type { Kind, Place } from '../flaw.ts'
 import { linkCells, type Domains } from './cells.ts'
+import { covers } from './covers.ts'
 import type { ContentDocument } from './document.ts'
 import { shaped, shapedEach, type Entry, type Report } from './entries.ts'
 import * as forms from './evidence-shapes.ts'
@@ -97,28 +98,40 @@ function checkAmong(kind: Kind, id: string, among: readonly string[], place: Pla
   if (!among.includes(id)) unknownId(kind, id, among, place, shelf.report)
 }
 
-function linkRival({ written, place }: WrittenRival, domains: Domains, shelf: Shelf): Rival {
+function linkRival(rival: WrittenRival, domains: Domains, shelf: Shelf): Rival {
+  const { written, place } = rival
   checkId('code', written.id, place('id'), shelf)
+  const priors = linkPriors(rival, domains, shelf)
+  priors.forEach(({ when }, index) => {
+    const earlier = priors.slice(0, index).findIndex((prior) => covers(prior.when, when, domains))
+    // One that holds always, before others, is told as such.
+    if (earlier === -1 || priors[earlier]!.when.length === 0) return
+    shelf.report.add('prior-covered', place('priors', index), { rival: written.id, at: earlier + 1 })
+  })
   return {
     id: written.id,
     says: fillSentence(written.says, 'says', place('says'), shelf, new Set()),
-    priors: written.priors.map((prior, index): Prior => {
-      const figures = new Set<string>()
-      const at = (...path: (string | number)[]): Place => place('priors', index, ...path)
-      const last = index === written.priors.length - 1
-      const open = Object.keys(prior.when ?? {}).length === 0
-      if (open !== last) shelf.report.add('prior-order', at(), { rival: written.id, last })
-      checkSources(prior.sources, (source) => at('sources', source), shelf)
-      return {
-        when: linkCells(prior.when ?? {}, (...path) => at('when', ...path), domains, shelf, figures),
-        odds: prior.odds,
-        because: fillSentence(prior.because, 'because', at('because'), shelf, figures),
-        sources: prior.sources,
-        figures: [...figures].toSorted(),
-      }
-    }),
+    priors,
     settled: written.settled === undefined ? null : linkSettled(written.settled, place, shelf),
   }
+}
+
+function linkPriors({ written, place }: WrittenRival, domains: Domains, shelf: Shelf): Prior[] {
+  return written.priors.map((prior, index): Prior => {
+    const figures = new Set<string>()
+    const at = (...path: (string | number)[]): Place => place('priors', index, ...path)
+    const last = index === written.priors.length - 1
+    const open = Object.keys(prior.when ?? {}).length === 0
+    if (open !== last) shelf.report.add('prior-order', at(), { rival: written.id, last })
+    checkSources(prior.sources, (source) => at('sources', source), shelf)
+    return {
+      when: linkCells(prior.when ?? {}, (...path) => at('when', ...path), domains, shelf, figures),
+      odds: prior.odds,
+      because: fillSentence(prior.because, 'because', at('because'), shelf, figures),
+      sources: prior.sources,
+      figures: [...figures].toSorted(),
+    }
+  })
 }
 
 function linkSettled(

@@ -22,7 +22,7 @@ export function readCorrections(
   const said = new Map<string, CorrectionRow>()
   const corrections = rows.flatMap((row): Correction[] => {
     const add = (fault: Fault): [] => {
-      faults.push({ row: row.row, ...fault } as CorrectionFault)
+      faults.push({ row: row.row, ...fault })
       return []
     }
     const now = gradeNow(row, matters, add)

@@ -126,7 +126,7 @@ export const copper: Drawings = {
       <Lens id={id} spot={spot}>
         <Block seed="azure" layers={green} metal={tone.bronze}>
           {crystals.map(([x, y, high, lean]) => (
-            <g key={x}>
+            <g key={`${x}-${y}`}>
               <Flat d={`M${x - 5} ${y}l${lean} ${-high}l5 -6l6 5l${-lean} ${high}l-4 3z`} of={tone.blue} />
               <Strokes d={`M${x} ${y + 2}l${lean} ${2 - high}l0 -9`} of={tone.gloss} />
             </g>

@@ -13,13 +13,14 @@ import { organics } from './organics.tsx'
 import { fillAnswers } from './questions-fills.tsx'
 import { greenAnswers } from './questions-green.tsx'
 import { inlayAnswers } from './questions-inlay.tsx'
+import { metalAnswers } from './questions-metal.tsx'
 import { settingAnswers } from './questions-settings.tsx'
 import { skinAnswers } from './questions-skins.tsx'
 import { traceAnswers } from './questions-traces.tsx'
 import { record } from './record.tsx'
 import { silver } from './silver.tsx'
 
-const drawings: Drawings = { ...iron, ...copper, ...leadAndTin, ...silver, ...glass, ...changes, ...skins, ...fills, ...organics, ...making, ...record, ...skinAnswers, ...inlayAnswers, ...fillAnswers, ...settingAnswers, ...greenAnswers, ...traceAnswers }
+const drawings: Drawings = { ...iron, ...copper, ...leadAndTin, ...silver, ...glass, ...changes, ...skins, ...fills, ...organics, ...making, ...record, ...skinAnswers, ...inlayAnswers, ...fillAnswers, ...settingAnswers, ...greenAnswers, ...traceAnswers, ...metalAnswers }
 
 /** Every key there is a drawing of. */
 export const drawn: readonly string[] = Object.keys(drawings)

@@ -174,10 +174,14 @@ export const traceAnswers: Drawings = {
   'fibre-shape/twisted-together': (id) => (
     <Close id={id} ground={tone.rust}>
       {rust}
-      <Strands d="M50 66Q66 42 82 58T114 58T146 58T170 50" of={tone.bone} width={5} />
-      <Strands d="M50 50Q66 74 82 58" of={tone.wood} width={5} />
-      <Strands d="M98 66Q106 70 114 58M130 50Q138 46 146 58" of={tone.wood} width={5} />
-      <Strands d="M82 58Q90 42 98 50M114 58Q122 74 130 66M146 58Q154 74 164 66" of={tone.wood} width={5} />
+      <Strands d="M132 52Q146 42 158 44M134 58Q148 56 160 60M132 64Q146 68 154 78M130 68Q140 78 142 88" of={tone.bone} width={1.8} />
+      {[44, 58, 72, 86, 100, 114].map((x, index) => (
+        <path
+          key={x}
+          d={`M${x} 74C${x - 5} 60 ${x + 8} 44 ${x + 22} 44C${x + 27} 58 ${x + 14} 74 ${x} 74Z`}
+          fill={index % 2 === 0 ? tone.bone : tone.wood}
+        />
+      ))}
     </Close>
   ),
   'fibre-shape/parallel-lock': (id) => (

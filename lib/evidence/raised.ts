@@ -14,7 +14,7 @@ export interface Raised {
   readonly about: string
   readonly lookup: Lookup
   readonly joint: Joint
-  /** The rival that the record itself names; null where it names none. */
+  /** What it was identified as, by the record or by somebody; none of the rivals, it may be. Null where it is not. */
   readonly settled: string | null
 }
 
@@ -76,3 +76,22 @@ export function raisedBy(facts: RecordFacts, base: EvidenceBase): readonly Raise
     }
   })
 }
+
+/** What somebody found a matter on a part to be: one of its rivals, or something else. */
+export interface Identified {
+  readonly component: string
+  readonly matter: string
+  readonly interpretation: string
+}
+
+/** The same, with what was identified settled; of several identifications of one matter the last counts. */
+export const withIdentified = (
+  raised: readonly Raised[],
+  identified: readonly Identified[],
+): readonly Raised[] =>
+  raised.map((one) => {
+    const last = identified.findLast(
+      ({ component, matter }) => component === one.component && matter === one.matter.id,
+    )
+    return last ? { ...one, settled: last.interpretation } : one
+  })

@@ -16,7 +16,7 @@ export interface Weighed {
   /** The observation that raised it: `white-metal-sheen`. */
   readonly about: string
   readonly standing: Standing
-  /** The rival that the record itself names as analysed; null where it names none. */
+  /** What it was identified as, by the record or by somebody; none of the rivals, it may be. Null where it is not. */
   readonly settledBy: string | null
   /** Likeliest first; the probabilities sum to one. */
   readonly rivals: readonly WeighedRival[]
@@ -56,7 +56,7 @@ export function weighedOf({ matter, part, component, about, joint, settled }: Ra
     part,
     component,
     about,
-    standing: standingOf(ordered),
+    standing: settled === null ? standingOf(ordered) : 'settled',
     settledBy: settled,
     rivals: ordered,
     contested: matter.contested,

@@ -1,6 +1,6 @@
 import { assessFacts, type Occasion } from '../engine/assess.ts'
 import type { Plan } from '../engine/plan.ts'
-import { raisedBy } from '../evidence/raised.ts'
+import { raisedBy, withIdentified, type Identified } from '../evidence/raised.ts'
 import { weighedOf } from '../evidence/weigh.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { factsOf } from '../record/facts.ts'
@@ -10,14 +10,19 @@ import { joinLookNext } from './look-next.ts'
 import { joinRequests } from './requests.ts'
 import { Supposed } from './supposed.ts'
 
+export interface FindOccasion extends Occasion {
+  /** What of this find has been identified, oldest first. */
+  readonly identified?: readonly Identified[]
+}
+
 /**
  * The whole plan for one condition record: what the rules say, what the evidence makes of what was seen, and what is worth
  * asking for. What each answer would change is worked out only where questions are asked for: a queue of thousands needs none.
  */
-export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion: Occasion): Plan {
+export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion: FindOccasion): Plan {
   const facts = factsOf(record, knowledge.vocabulary.textWords, occasion.asOf)
   const plan = assessFacts(record.find_number, facts, knowledge, occasion)
-  const raised = raisedBy(facts, knowledge)
+  const raised = withIdentified(raisedBy(facts, knowledge), occasion.identified ?? [])
   if (raised.length === 0) return plan
   const supposed = occasion.questions === false ? null : new Supposed(record, plan, knowledge, occasion)
   return {

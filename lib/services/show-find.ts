@@ -2,6 +2,7 @@ import type { IsoDate } from '../base/calendar.ts'
 import { given, refused } from '../base/outcome.ts'
 import { planFind } from '../field/plan-find.ts'
 import type { Contacts, Plan } from '../engine/plan.ts'
+import type { Identification } from './identification.ts'
 import type { Find, KeptPlan, KeptRecord, Project, Site } from './kept.ts'
 import type { Reads, World } from './ports.ts'
 import { groupContacts } from './site-contacts.ts'
@@ -14,6 +15,8 @@ export interface FindShown {
   readonly contacts: Contacts
   /** Every condition record, newest first, each with the plans issued for it, newest first. */
   readonly history: readonly { readonly kept: KeptRecord; readonly plans: readonly KeptPlan[] }[]
+  /** What of it was identified, oldest first. */
+  readonly identifications: readonly Identification[]
   /** The newest record planned again, for `asOf` and with the knowledge of today. */
   readonly now: Plan
   /** True where the newest plan that was issued came from other knowledge than today's. */
@@ -32,13 +35,16 @@ async function shown(reads: Reads, { knowledge }: World, find: Find, asOf: IsoDa
   )
   const contacts = groupContacts(await reads.sites.contacts(find.projectId)).get(find.siteId) ?? {}
   const issued = plans.get(newest.id)?.[0]
+  const identifications = await reads.identifications.ofFinds([find.id])
+  const identified = identifications.map((one) => one.given)
   return given({
     project,
     site,
     find,
     contacts,
     history: records.map((kept) => ({ kept, plans: plans.get(kept.id) ?? [] })),
-    now: planFind(newest.record, knowledge, { asOf, contacts }),
+    identifications,
+    now: planFind(newest.record, knowledge, { asOf, contacts, identified }),
     knowledgeChanged: issued !== undefined && issued.knowledge !== knowledge.hash,
   })
 }

@@ -61,6 +61,28 @@ describe.each(engines)('what a surface was found to be, on %s', (engine) => {
     expect(value(await at.services.showScore(id))).toMatchObject({ identified: 1, score: null, poor: [] })
   })
 
+  it('settles the matter on the page of the find, and nothing more is asked of it', async () => {
+    const one = await find(await project('Settled'), sheen('TW-1'))
+    const before = value(await at.services.showFind({ findId: one })).now
+    expect(before.requests.some(({ means }) => means.some(({ matter }) => matter === 'white-skin'))).toBe(
+      true,
+    )
+    value(await at.services.identify({ ...tinned, findId: one }, conservator))
+    const shown = value(await at.services.showFind({ findId: one }))
+    const [leader] = shown.now.interpretations.filter(({ matter }) => matter === 'white-skin')
+    expect(leader).toMatchObject({ interpretation: 'tinning', probability: 1, standing: 'settled' })
+    expect(shown.now.requests.flatMap(({ means }) => means)).toEqual([])
+    expect(shown.now.lookNext.filter(({ wouldSettle }) => wouldSettle.includes('surface'))).toEqual([])
+    value(
+      await at.services.identify({ ...tinned, interpretation: 'none-of-these', findId: one }, conservator),
+    )
+    const { now, identifications } = value(await at.services.showFind({ findId: one }))
+    expect(identifications).toHaveLength(2)
+    expect(
+      now.interpretations.every(({ probability, standing }) => probability === 0 && standing === 'settled'),
+    ).toBe(true)
+  })
+
   it.each([
     ['matter', { matter: 'no-such' }],
     ['interpretation', { interpretation: 'niello' }],

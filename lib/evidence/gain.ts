@@ -8,18 +8,30 @@ import { likelihood, probabilities, update, weightsWithout, type Joint } from '.
 /** Below this nobody is asked: a twentieth of what a fair yes or no tells. A house rule. */
 export const floorBits = 0.05
 
+/** More ways for a set to come out are not tried one by one. */
+const mostOutcomes = 4096
+
 /** Groups of a set that the record has not settled; the others tell nothing more. */
 const unsettled = ({ groups }: Joint, set: readonly number[]) =>
   [...new Set(set)].filter((group) => groups[group]!.possible.length > 1)
 
-/** Bits told by one set of what may show: probability of each pair of a rival and this, against each for itself. */
-function told(weights: Float64Array, before: Float64Array): number {
-  const wide = before.length
-  const together = probabilities(weights, wide)
+/** As many of them as can be tried together, the most telling first: what is left out could only add. */
+function triable(joint: Joint, open: readonly number[]): readonly number[] {
+  const ways = (group: number) => joint.groups[group]!.possible.length
+  if (open.reduce((product, group) => product * ways(group), 1) <= mostOutcomes) return open
+  const ordered = open
+    .map((group) => ({ group, bits: gainBits(joint, [group]) }))
+    .sort((a, b) => b.bits - a.bits)
+  let product = 1
+  return ordered.flatMap(({ group }) => ((product *= ways(group)) <= mostOutcomes ? [group] : []))
+}
+
+/** Bits told by one thing that shows: its probability with each rival, against each for itself. */
+function told(together: Float64Array, before: Float64Array): number {
   let chance = 0
-  for (const one of together) chance += one
+  for (const both of together) chance += both
   let bits = 0
-  for (let rival = 0; rival < wide; rival++) {
+  for (let rival = 0; rival < before.length; rival++) {
     const both = together[rival]!
     if (both > 0) bits += both * Math.log2(both / (chance * before[rival]!))
   }
@@ -28,7 +40,7 @@ function told(weights: Float64Array, before: Float64Array): number {
 
 /** Expected information [bit] of observing a set of groups of one matter together. */
 export function gainBits(joint: Joint, set: readonly number[]): number {
-  const open = unsettled(joint, set)
+  const open = triable(joint, unsettled(joint, set))
   if (open.length === 0) return 0
   const wide = joint.tables.rivals.length
   const size = joint.weights.length
@@ -36,14 +48,14 @@ export function gainBits(joint: Joint, set: readonly number[]): number {
   const before = probabilities(joint.weights, wide)
   const layers = open.map(() => new Float64Array(size))
   const walk = (at: number, from: Float64Array): number => {
-    if (at === open.length) return told(from, before)
     const seen = joint.groups[open[at]!]!
+    const last = at === open.length - 1
     const into = layers[at]!
     let bits = 0
     for (const state of seen.possible) {
       likelihood(seen, [state], wide, scratch)
       for (let one = 0; one < size; one++) into[one] = from[one]! * scratch[one]!
-      bits += walk(at + 1, into)
+      bits += last ? told(probabilities(into, wide), before) : walk(at + 1, into)
     }
     return bits
   }

@@ -1,4 +1,5 @@
 import type { Harm, Method, SourceRef } from '../knowledge/knowledge.ts'
+import { methodFacts } from '../knowledge/method-facts.ts'
 import type { RecordFacts } from '../record/fact.ts'
 import type { EvidenceBase } from './base.ts'
 import { floorBits, gainBits } from './gain.ts'
@@ -21,6 +22,8 @@ export interface EvidenceRequest {
   readonly leave: boolean
   readonly who: string
   readonly minutes: Method['minutes']
+  /** Something that the method found on this part is on record: it may do to look at that again before asking anew. */
+  readonly onRecord?: boolean
   /** From 1, over all of the find. */
   readonly rank: number
   /** A sample that would tell much more than any look: it stands this far up only if a conservator agrees. */
@@ -77,6 +80,15 @@ function matterOf({ raised: { joint, matter }, groups, gainBits }: Tellable): Re
   }
 }
 
+/** How much metal is left is stated without a radiograph too, and says nothing of one. */
+const ownFacts = (method: string) => (methodFacts[method] ?? []).filter((fact) => fact !== 'core')
+
+const hasResult = (method: string, { lookup }: Raised): boolean =>
+  ownFacts(method).some((name) => {
+    const fact = lookup(name)
+    return fact?.number !== undefined || (fact?.has.some((value) => value !== 'unknown') ?? false)
+  })
+
 export type Unranked = Omit<EvidenceRequest, 'rank' | 'ifConservatorAgrees' | 'afterDating'>
 
 export function unrankedOf(raised: readonly Raised[], base: EvidenceBase): readonly Unranked[] {
@@ -100,6 +112,7 @@ export function unrankedOf(raised: readonly Raised[], base: EvidenceBase): reado
         leave,
         who,
         minutes,
+        ...(hasResult(method.id, here[0]!) ? { onRecord: true } : {}),
       })
     }
   }

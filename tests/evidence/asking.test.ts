@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { answersOf, askOf } from '../../lib/evidence/ask.ts'
 import { floorBits, gainBits } from '../../lib/evidence/gain.ts'
+import { gainOf } from '../../lib/evidence/method-gain.ts'
 import { raisedBy } from '../../lib/evidence/raised.ts'
 import { requestsOf } from '../../lib/evidence/requests.ts'
 import type { Group, Matter } from '../../lib/knowledge/evidence.ts'
-import { couldNotTell, stated, type Facts } from '../../lib/record/fact.ts'
+import { couldNotTell, stated, type Fact, type Facts } from '../../lib/record/fact.ts'
 import { baseOf, edge, elements, facts, fits, methods, prior, rival, skin, state } from './small-base.ts'
 
 const even = ['tin', 'silver', 'high-tin'].map((id) => rival(id, prior('common')))
@@ -159,5 +160,67 @@ describe('requests', () => {
         .filter(({ afterDating }) => afterDating)
         .map(({ method }) => method),
     ).toEqual(['xrf'])
+  })
+
+  test('of a method that has been used say so, where its result leaves something open', () => {
+    const lines = {
+      ...telling('x-radiography'),
+      question: null,
+      states: [
+        state('lines', fits('typical', 'excluded', 'excluded'), {
+          fact: 'radiograph',
+          any: ['bright-lines'],
+        }),
+      ],
+    }
+    const asked = (of: Facts) => {
+      const { base, found } = asking([lines], of)
+      return requestsOf(found, base).map(({ method, onRecord }) => [method, onRecord ?? false])
+    }
+    const printed: Fact = { has: ['core-solid'], may: ['bright-lines', 'dense-specks'], said: 'stated' }
+    expect(asked({})).toEqual([['x-radiography', false]])
+    expect(asked({ core: stated('solid') })).toEqual([['x-radiography', false]])
+    expect(asked({ radiograph: printed })).toEqual([['x-radiography', true]])
+    expect(asked({ radiograph: { ...printed, has: ['core-solid', 'bright-lines'] } })).toEqual([])
+  })
+})
+
+describe('several methods together', () => {
+  const { base, found } = asking([
+    telling('eye'),
+    telling('xrf'),
+    { ...telling('xrf'), id: 'more', question: 'more' },
+    dull('sem-eds'),
+  ])
+  const [raised] = raisedBy(found, base)
+
+  test('tell at least what each tells alone, and less than the sum where they tell the same', () => {
+    const [eye, xrf, both] = [
+      gainOf(raised!, ['eye']),
+      gainOf(raised!, ['xrf']),
+      gainOf(raised!, ['eye', 'xrf']),
+    ]
+    expect(both).toBeGreaterThan(Math.max(eye, xrf))
+    expect(both).toBeLessThan(eye + xrf)
+    expect(gainOf(raised!, [])).toBe(0)
+    expect(gainOf(raised!, ['ct'])).toBe(0)
+  })
+
+  test('tell nothing of a matter that is settled', () => {
+    expect(gainOf({ ...raised!, settled: 'tin' }, ['eye', 'xrf'])).toBe(0)
+  })
+
+  test('so many that not all their outcomes can be tried tell at least what the best of them do', () => {
+    const many = asking(
+      Array.from({ length: 14 }, (_, at) => ({
+        ...(at === 5 ? telling('xrf') : dull('xrf')),
+        id: `g${at}`,
+        question: `q${at}`,
+      })),
+    )
+    const [wide] = raisedBy(many.found, many.base)
+    const all = gainOf(wide!, ['xrf'])
+    expect(all).toBeGreaterThan(gainBits(wide!.joint, [5]))
+    expect(all).toBeLessThan(Math.log2(3))
   })
 })

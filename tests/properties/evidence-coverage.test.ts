@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { knowledge } from '../knowledge-at-hand.ts'
 import { base, skin } from '../evidence/small-base.ts'
 import { calibration, manyStated, shareHeld, type Decile, type Stated } from '../simulated/evidence-finds.ts'
 
@@ -53,5 +54,18 @@ describe('what is called likely', () => {
       return { rivals: rivals.map((rival) => ({ ...rival, probability: rival.probability ** 1.5 / sum })) }
     })
     expect(faults(calibration(surer))).not.toEqual([])
+  })
+})
+
+describe('over the whole evidence base', () => {
+  const every = Object.values(knowledge.matters).flatMap((matter, at) =>
+    manyStated(matter, knowledge, 40, at + 1),
+  )
+
+  test('ranges hold in eight of ten, and what is called likely is so as often', () => {
+    const { share, cases } = shareHeld(every)
+    expect(cases).toBeGreaterThan(every.length)
+    expect(Math.abs(share - 0.8)).toBeLessThan(chanceOf(0.8, every.length) + unresolved)
+    expect(faults(calibration(every))).toEqual([])
   })
 })

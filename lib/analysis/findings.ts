@@ -4,6 +4,7 @@ import { absentSide } from './absent-side.ts'
 import { answersNeverGiven } from './answers-never-given.ts'
 import type { Base, Check } from './base.ts'
 import { conflicts } from './conflicts.ts'
+import { countedTwice } from './counted-twice.ts'
 import { evidenceUnexplained, matterSize } from './evidence-covers.ts'
 import { gradesWithoutSource, memoryRulesOut } from './evidence-sources.ts'
 import { examplesHold, type Decide } from './examples.ts'
@@ -45,6 +46,7 @@ const checks: readonly Check[] = [
   gradesWithoutSource,
   memoryRulesOut,
   negativeClears,
+  countedTwice,
   evidenceUnexplained,
   matterSize,
   questionsUnused,

@@ -87,6 +87,12 @@ export interface FlawAbout {
   'memory-rules-out': { readonly state: string; readonly rival: string }
   'negative-clears': { readonly state: string; readonly rival: string; readonly grade: string }
   'evidence-unexplained': { readonly evidence: string }
+  'counted-twice': {
+    readonly matter: string
+    readonly fact: string
+    readonly first: string
+    readonly second: string
+  }
   'matter-size': {
     readonly matter: string
     readonly part: 'rivals' | 'groups'

@@ -19,6 +19,7 @@ type Code =
   | 'memory-rules-out'
   | 'negative-clears'
   | 'evidence-unexplained'
+  | 'counted-twice'
   | 'matter-size'
   | 'question-unused'
   | 'answer-unread'
@@ -68,6 +69,8 @@ export const evidenceSentences: { readonly [One in Code]: (about: FlawAbout[One]
   'negative-clears': ({ state, rival, grade }) =>
     `${state} is what a test shows that found nothing, and grades ${rival} ${grade}; such a test never clears an object. Grade it occasional or above.`,
   'evidence-unexplained': ({ evidence }) => `No matter explains ${evidence}; write one in content/evidence.`,
+  'counted-twice': ({ matter, fact, first, second }) =>
+    `In ${matter} both ${first} and ${second} read ${fact}, which would count twice; read it in one of them.`,
   'matter-size': ({ matter, part, count, least, most }) =>
     `${matter} has ${count} ${part}; between ${least} and ${most} can be weighed and read.`,
   'question-unused': ({ question }) => `Nothing reads the answers to ${question}; use them or take it out.`,

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { coverage } from '../../lib/analysis/coverage.ts'
 import type { Check } from '../../lib/analysis/base.ts'
+import { countedTwice } from '../../lib/analysis/counted-twice.ts'
 import { evidenceUnexplained, matterSize } from '../../lib/analysis/evidence-covers.ts'
 import { gradesWithoutSource, memoryRulesOut } from '../../lib/analysis/evidence-sources.ts'
 import { negativeClears } from '../../lib/analysis/negative-clears.ts'
@@ -86,6 +87,25 @@ test('a clear silver nitrate test that all but clears active corrosion speaks', 
     { about: { state: 'white-skin/skin-minerals/salt' } },
   ])
   expect(found(negativeClears, clear('occasional'))).toEqual([])
+})
+
+test('what two groups read, or a group and the odds, speaks; other entries of a list are silent', () => {
+  const second = (cells: string) =>
+    inMatter(['by: xrd', 'by: record'], ['when: { xrd: [nantokite] }', `when: { ${cells} }`])
+  expect(found(countedTwice, second('xrf: [Sn]'))).toEqual([
+    {
+      code: 'counted-twice',
+      about: { matter: 'white-skin', fact: 'xrf', first: 'skin-elements', second: 'skin-minerals' },
+    },
+  ])
+  expect(found(countedTwice, second('material: [brass]'))).toMatchObject([
+    { about: { fact: 'material', first: 'the odds' } },
+  ])
+  expect(found(countedTwice, second('looked.skin-edge: [none]'))).toMatchObject([
+    { about: { fact: 'looked.skin-edge', first: 'skin-edge' } },
+  ])
+  expect(found(countedTwice, second('xrf: [Cl]'))).toEqual([])
+  expect(found(countedTwice)).toEqual([])
 })
 
 test('a trace that no matter explains speaks; content without any matter is silent', () => {

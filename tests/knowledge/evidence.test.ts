@@ -97,7 +97,12 @@ describe('a slip in a matter', () => {
         'role: coat, material: tim }, seen: [gray-skin], tests: ["xfr:Sn"]',
       ]),
     )
-    expect(flaws.map((flaw) => flaw.kind)).toEqual(['role', 'material', 'observation', 'test'])
+    expect(flaws).toMatchObject([
+      { kind: 'role' },
+      { kind: 'material' },
+      { kind: 'observation' },
+      { kind: 'test' },
+    ])
   })
 
   test('in the name of the file', () => {

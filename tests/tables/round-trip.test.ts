@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { IsoDate } from '../../lib/base/calendar.ts'
+import { looks } from '../../lib/record/looks.ts'
 import type { ConditionRecord } from '../../lib/record/record.ts'
 import { readFile } from '../../lib/tables/read-file.ts'
 import { recordsToCsv, recordsToJsonLines, recordsToXlsx } from '../../lib/tables/write-file.ts'
@@ -33,6 +34,7 @@ const unread = fc.constantFrom(
   { fragility: String.raw`brok\;en` },
   { seen: 'wartig' },
   { seen: 'one;two' },
+  { looked: 'no-question:yes;skin-edge:mauve' },
 )
 const findUnread = fc.constantFrom(
   { state_now: 'moistish' },
@@ -122,4 +124,23 @@ describe('what leaves as a file comes back as the same records', () => {
       records,
     )
   })
+})
+
+test('answers to questions come back as they were, contradictions and slips among them', async () => {
+  const [question, answers] = Object.entries(looks)[0]!
+  const looked = [`${question}:${answers[0]}`, `${question}:none`]
+  const body = {
+    component: 'body',
+    material: 'bronze',
+    looked,
+    unread: { looked: 'no-question:yes' },
+  } as const
+  const records: ConditionRecord[] = [{ find_number: 'TW-1', components: [body] }]
+  const csv = await readFile(bytes(recordsToCsv(records, names.fields)), names, [])
+  const xlsx = await readFile(await recordsToXlsx(records, names.fields), names, [])
+  const json = await readFile(bytes(recordsToJsonLines(records, names.fields)), names, [])
+  for (const { records: back, problems } of [csv, xlsx, json]) {
+    expect(back).toEqual(records)
+    expect(problems.map(({ code }) => code)).toEqual(['unknown-look', 'looks-disagree'])
+  }
 })

@@ -30,7 +30,7 @@ function mayBeIron(facts: RecordFacts, part: number): boolean {
   )
 }
 
-const rays = ({ cautions }: Method) => cautions.some(({ code }) => code === 'ionising-radiation')
+export const rays = ({ cautions }: Method) => cautions.some(({ code }) => code === 'ionising-radiation')
 
 /** The most that any look tells of each part: a question to the eye, or a method that takes no sample. */
 function bestLook(

@@ -18,6 +18,7 @@ import { looksAgree, questionsUnused } from './questions-asked.ts'
 import { silentRules } from './silent-rules.ts'
 import { stopsUnread } from './stops-unread.ts'
 import { taskCautions } from './task-cautions.ts'
+import { tellsApart } from './tells-apart.ts'
 import { uncovered } from './uncovered.ts'
 import { unusedFigures, unusedWorks } from './unused.ts'
 import { vocabularyAgrees } from './vocabulary.ts'
@@ -47,6 +48,7 @@ const checks: readonly Check[] = [
   memoryRulesOut,
   negativeClears,
   countedTwice,
+  tellsApart,
   evidenceUnexplained,
   matterSize,
   questionsUnused,

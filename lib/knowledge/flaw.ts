@@ -93,6 +93,8 @@ export interface FlawAbout {
     readonly first: string
     readonly second: string
   }
+  'group-tells-nothing': { readonly group: string }
+  'rivals-alike': { readonly matter: string; readonly rivals: readonly [string, string] }
   'matter-size': {
     readonly matter: string
     readonly part: 'rivals' | 'groups'

@@ -20,6 +20,8 @@ type Code =
   | 'negative-clears'
   | 'evidence-unexplained'
   | 'counted-twice'
+  | 'group-tells-nothing'
+  | 'rivals-alike'
   | 'matter-size'
   | 'question-unused'
   | 'answer-unread'
@@ -71,6 +73,10 @@ export const evidenceSentences: { readonly [One in Code]: (about: FlawAbout[One]
   'evidence-unexplained': ({ evidence }) => `No matter explains ${evidence}; write one in content/evidence.`,
   'counted-twice': ({ matter, fact, first, second }) =>
     `In ${matter} both ${first} and ${second} read ${fact}, which would count twice; read it in one of them.`,
+  'group-tells-nothing': ({ group }) =>
+    `${group} grades every explanation alike and tells none from another; grade it anew or leave it out.`,
+  'rivals-alike': ({ matter, rivals }) =>
+    `In ${matter} nothing tells ${rivals[0]} from ${rivals[1]}; add a group that does, or let them be one.`,
   'matter-size': ({ matter, part, count, least, most }) =>
     `${matter} has ${count} ${part}; between ${least} and ${most} can be weighed and read.`,
   'question-unused': ({ question }) => `Nothing reads the answers to ${question}; use them or take it out.`,

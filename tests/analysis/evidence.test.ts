@@ -6,6 +6,7 @@ import { evidenceUnexplained, matterSize } from '../../lib/analysis/evidence-cov
 import { gradesWithoutSource, memoryRulesOut } from '../../lib/analysis/evidence-sources.ts'
 import { negativeClears } from '../../lib/analysis/negative-clears.ts'
 import { looksAgree, questionsUnused } from '../../lib/analysis/questions-asked.ts'
+import { tellsApart } from '../../lib/analysis/tells-apart.ts'
 import { unusedFigures } from '../../lib/analysis/unused.ts'
 import { vocabularyAgrees } from '../../lib/analysis/vocabulary.ts'
 import { wordsWithoutCode } from '../../lib/analysis/words-without-code.ts'
@@ -106,6 +107,27 @@ test('what two groups read, or a group and the odds, speaks; other entries of a 
   ])
   expect(found(countedTwice, second('xrf: [Cl]'))).toEqual([])
   expect(found(countedTwice)).toEqual([])
+})
+
+test('a group that tells nothing apart speaks, and so do two rivals that nothing tells apart', () => {
+  const idle = inMatter([
+    'fits: { tinning: rare, silvering: rare, active-chloride-corrosion: typical }, sources: [{ work: read-1999, place: p. 2, says: supports, known: read }] }\n    rest: { says: no salt was found, fits: { tinning: typical, silvering: typical, active-chloride-corrosion: occasional } }',
+    'fits: { tinning: rare, silvering: rare, active-chloride-corrosion: rare }, sources: [{ work: read-1999, place: p. 2, says: supports, known: read }] }\n    rest: { says: no salt was found, fits: { tinning: typical, silvering: typical, active-chloride-corrosion: typical } }',
+  ])
+  expect(found(tellsApart, idle)).toEqual([
+    { code: 'group-tells-nothing', about: { group: 'white-skin/skin-minerals' } },
+  ])
+  const text = evidenceFiles['evidence/white-skin.yaml']!
+  const alike = {
+    'evidence/white-skin.yaml': text.replaceAll(
+      /tinning: \w+, silvering: \w+,/g,
+      'tinning: rare, silvering: rare,',
+    ),
+  }
+  expect(found(tellsApart, alike)).toEqual([
+    { code: 'rivals-alike', about: { matter: 'white-skin', rivals: ['tinning', 'silvering'] } },
+  ])
+  expect(found(tellsApart)).toEqual([])
 })
 
 test('a trace that no matter explains speaks; content without any matter is silent', () => {

@@ -10,6 +10,7 @@ import { knowledgeFrom } from './knowledge/load.ts'
 import { addRecords } from './services/add-records.ts'
 import { boxLabels } from './services/box-labels.ts'
 import { enterFlood } from './services/enter-flood.ts'
+import { evidenceTable } from './services/evidence-table.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
 import { exportStore } from './services/export-store.ts'
@@ -95,6 +96,7 @@ const services = {
   boxLabels,
   changeWater,
   enterFlood,
+  evidenceTable,
   exportFile,
   exportRecords,
   exportStore,

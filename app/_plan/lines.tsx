@@ -1,4 +1,4 @@
-import type { Caution, Objection, Plan, Request, Statement, Step } from '../../lib/engine/plan.ts'
+import type { Caution, Objection, Plan, Statement, Step } from '../../lib/engine/plan.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { dayWords } from '../../lib/wording/day.ts'
 import { valueLabel } from '../../lib/wording/fact.ts'
@@ -84,34 +84,6 @@ export function Objections({
         </li>
       ))}
     </ul>
-  )
-}
-
-export function Requests({ requests, knowledge, parts }: Known & { readonly requests: readonly Request[] }) {
-  return (
-    <ol className={style.steps}>
-      {requests.map((request) => (
-        <li key={request.method} className={style.request}>
-          <h3>{knowledge.methods[request.method]?.label ?? request.method}</h3>
-          <p className="measure">{request.question}</p>
-          <p className="small soft">
-            {[request.who, request.sampling ? 'takes a sample' : 'takes no sample']
-              .filter((text) => text !== '')
-              .join('; ')}
-          </p>
-          {request.cautions.map((caution) => (
-            <p key={caution} className="small measure">
-              {caution}
-            </p>
-          ))}
-          <Lines
-            statements={request.basis.filter(({ text }) => text !== '')}
-            knowledge={knowledge}
-            parts={parts}
-          />
-        </li>
-      ))}
-    </ol>
   )
 }
 

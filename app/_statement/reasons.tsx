@@ -15,7 +15,6 @@ export function Reasons({
   readonly statement: Statement
   readonly knowledge: Knowledge
 }) {
-  const [decision = '', rule = ''] = statement.rule.split('/')
   const contested = statement.contested === undefined ? undefined : knowledge.contested[statement.contested]
   const facts = [...new Set(statement.facts.map((fact) => factWords(fact, knowledge)))]
   return (
@@ -59,9 +58,7 @@ export function Reasons({
         <div>
           <dt>Rule</dt>
           <dd>
-            <Link href={`/sources/decisions/${decision}#${rule}`}>
-              {ruleTitle(statement.rule, knowledge)}
-            </Link>
+            <Link href={ruleAddress(statement.rule)}>{ruleTitle(statement.rule, knowledge)}</Link>
           </dd>
         </div>
       </dl>
@@ -69,9 +66,16 @@ export function Reasons({
   )
 }
 
+/** Where a rule stands; what the evidence base asks for stands with its matter. */
+function ruleAddress(fullId: string): string {
+  const [decision = '', rule = ''] = fullId.split('/')
+  return decision === 'evidence' ? `/sources/evidence/${rule}` : `/sources/decisions/${decision}#${rule}`
+}
+
 /** What a rule is about, in a line; its full id, which is its decision's and its own, where it is no longer known. */
 export function ruleTitle(fullId: string, knowledge: Knowledge): string {
-  const [decision, rule] = fullId.split('/')
+  const [decision, rule = ''] = fullId.split('/')
+  if (decision === 'evidence') return knowledge.matters[rule]?.asks ?? fullId
   const rules = knowledge.decisions.find(({ id }) => id === decision)?.rules
   return rules?.find(({ id }) => id === rule)?.title ?? fullId
 }

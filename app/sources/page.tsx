@@ -82,6 +82,19 @@ export default async function Sources() {
         </ul>
       </section>
 
+      <section className="section" aria-labelledby="evidence">
+        <h2 id="evidence">What surfaces may be</h2>
+        <p className="measure">
+          What lies under the green or the rust is weighed from what is seen: the explanations that compete,
+          and how well each look and each analysis fits them, as tables that a specialist can correct.
+        </p>
+        <p>
+          <Link className="tall" href="/sources/evidence">
+            {countWords(Object.keys(knowledge.matters).length, 'matter')}
+          </Link>
+        </p>
+      </section>
+
       <section className="section" aria-labelledby="decisions">
         <h2 id="decisions">Decisions</h2>
         <Scroll name="Decisions, table">

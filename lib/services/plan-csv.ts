@@ -5,6 +5,14 @@ const codes = (statements: readonly Statement[]) => statements.map(({ code }) =>
 const numberOrNothing = (value: number | null | undefined) =>
   value === null || value === undefined ? '' : String(value)
 
+/** What leads in each matter of each part, and how far it is decided: `plate: white-skin: tinning (probable)`. */
+function leading(interpretations: Plan['interpretations']): string {
+  const matters = Map.groupBy(interpretations, ({ component, matter }) => `${component}: ${matter}`)
+  return [...matters]
+    .map(([matter, [first]]) => `${matter}: ${first!.interpretation} (${first!.standing})`)
+    .join('; ')
+}
+
 /** One row a find: headings in order, and what stands under each. Lists are parted by `;`. */
 const columns: readonly (readonly [string, (plan: Plan) => string])[] = [
   ['find', ({ find }) => find],
@@ -30,6 +38,7 @@ const columns: readonly (readonly [string, (plan: Plan) => string])[] = [
   ['cautions', ({ cautions }) => codes(cautions)],
   ['call', ({ cautions }) => [...new Set(cautions.map(({ who }) => who).filter(Boolean))].join('; ')],
   ['objections', ({ objections }) => objections.map(({ to, code }) => `${to}: ${code}`).join('; ')],
+  ['interpretations', ({ interpretations }) => leading(interpretations)],
   ['requests', ({ requests }) => requests.map(({ method }) => method).join('; ')],
   ['look_next', ({ lookNext }) => lookNext.map(({ fact }) => fact).join('; ')],
   ['referrals', ({ referrals }) => codes(referrals)],

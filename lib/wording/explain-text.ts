@@ -1,11 +1,14 @@
-import type { Plan, Statement } from '../engine/plan.ts'
+import type { Interpretation, Leaning, Plan, Statement } from '../engine/plan.ts'
 import type { Knowledge, Rule, SourceRef } from '../knowledge/knowledge.ts'
 import type { ConditionRecord } from '../record/record.ts'
-import { shortCitation } from './citation.ts'
-import { factWords } from './fact.ts'
+import { shortCitation, sourceWords } from './citation.ts'
+import { codeLabel, factWords } from './fact.ts'
 import { figureWords } from './figure.ts'
+import { againstWords, explanationName, fewInHundred, forWords, likelyWords } from './interpretation.ts'
+import { listWords } from './list.ts'
 import { certaintyWords, knownWords, strengthWords, urgencyWords } from './marks.ts'
 import { findWords } from './plan-text.ts'
+import { raisedWords, standingWords, stoodOf, type Stood } from './standing.ts'
 import { wrap } from './wrap.ts'
 
 function ruleOf(id: string, knowledge: Knowledge): Rule | undefined {
@@ -61,6 +64,27 @@ function explained(statement: Statement, knowledge: Knowledge): readonly string[
   ]
 }
 
+/** What something seen may be: how it stands, then each explanation with what speaks for it and against it. */
+function weighed(stood: Stood, knowledge: Knowledge, parts: number): readonly string[] {
+  const told = ({ says, strength, sources }: Leaning, words: typeof forWords) =>
+    `${says}, which ${words[strength]} (${sourceWords(sources, knowledge)})`
+  const likely = ({ probability }: Interpretation) => probability >= fewInHundred
+  const hardly = stood.rivals
+    .filter((rival) => !likely(rival))
+    .map(({ interpretation }) => explanationName(interpretation, knowledge))
+  return [
+    wrap('  · ', `${raisedWords(stood, knowledge, parts)}: ${standingWords(stood, knowledge)}.`),
+    ...stood.rivals
+      .filter(likely)
+      .flatMap(({ interpretation, probability, range, for: speakFor, against }) => [
+        wrap('      ', `${codeLabel(interpretation, knowledge)}: ${likelyWords(probability, range)}`),
+        ...speakFor.map((one) => wrap('        + ', told(one, forWords))),
+        ...against.map((one) => wrap('        − ', told(one, againstWords))),
+      ]),
+    ...(hardly.length > 0 ? [wrap('      ', `Also possible: ${listWords(hardly)}`)] : []),
+  ]
+}
+
 /** Every line of a plan with its reason: the rule, the facts it used, its figures and its works. */
 export function explainText(record: ConditionRecord, plan: Plan, knowledge: Knowledge): string {
   const { storage } = plan
@@ -88,11 +112,15 @@ export function explainText(record: ConditionRecord, plan: Plan, knowledge: Know
   const body = sections
     .filter(([, statements]) => statements.length > 0)
     .flatMap(([name, statements]) => ['', name, ...statements.flatMap((one) => explained(one, knowledge))])
+  const perhaps = stoodOf(plan.interpretations).flatMap((one) =>
+    weighed(one, knowledge, record.components.length),
+  )
   const open = plan.notCovered.map(({ what, because }) => wrap('  · ', `${what}: ${because}`))
   return [
     findWords(record, knowledge),
     `Planned for ${plan.asOf} with knowledge ${plan.knowledge}`,
     ...body,
+    ...(perhaps.length > 0 ? ['', 'What it may be', ...perhaps] : []),
     ...(open.length > 0 ? ['', 'No advice on', ...open] : []),
   ].join('\n')
 }

@@ -6,6 +6,7 @@ import { codeLabel, valueLabel } from './fact.ts'
 import { keepLines } from './keep-text.ts'
 import { countWords, listWords } from './list.ts'
 import { urgencyWords, whoWords } from './marks.ts'
+import { standingLines } from './standing.ts'
 import { lineWords, weightWords, type Citing } from './statement.ts'
 import { wrap } from './wrap.ts'
 
@@ -98,6 +99,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
     { name: 'Keep', lines: keepLines(plan, knowledge, cite, parts) },
     { name: 'Handle', lines: atAGlance(plan.handling, knowledge) },
     { name: 'Pack', lines: [...atAGlance(plan.packing, knowledge), ...say(toMend(plan.packing))] },
+    { name: 'Perhaps', lines: standingLines(plan.interpretations, knowledge, parts) },
     {
       name: 'Ask for',
       lines: plan.requests.map(

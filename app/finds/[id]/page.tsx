@@ -90,7 +90,7 @@ export default async function FindPage({ params, searchParams }: Props) {
           Hand-over sheet
         </Link>
       </div>
-      <PlanBody plan={plan} record={record} knowledge={knowledge} />
+      <PlanBody plan={plan} record={record} knowledge={knowledge} tellsChanges={issued === undefined} />
       <History id={id} history={history} knowledge={knowledge} />
     </>
   )

@@ -114,7 +114,7 @@ describe.each(matters.map((matter) => [matter.id, matter] as const))('%s', (_, m
     const facts = matter.groups.reduce(
       (known, _, at) => ({
         ...known,
-        ...(factsShowing(raised.joint.groups[at]!.table, best.groups[at]!.possible[0]!, raised.lookup) ?? {}),
+        ...factsShowing(raised.joint.groups[at]!.table, best.groups[at]!.possible[0]!, raised.lookup),
       }),
       {},
     )

@@ -2,6 +2,7 @@ import type { Occasion } from '../engine/assess.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import { lookNextFor } from './look-next.ts'
 import { planFind } from './plan-find.ts'
 
 /** A bag on the table: records with the plan of each, planned in the browser as they are typed. */
@@ -34,6 +35,6 @@ export class BagPlanner {
 
   /** What to look at next for one find, most telling first. */
   questionsFor(record: ConditionRecord): Plan['lookNext'] {
-    return planFind(record, this.knowledge, { ...this.occasion, questions: true }).lookNext
+    return lookNextFor(record, this.knowledge, this.occasion)
   }
 }

@@ -23,12 +23,13 @@ export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion
   const facts = factsOf(record, knowledge.vocabulary.textWords, occasion.asOf)
   const plan = assessFacts(record.find_number, facts, knowledge, occasion)
   const raised = withIdentified(raisedBy(facts, knowledge), occasion.identified ?? [])
-  if (raised.length === 0) return plan
+  const lookNext = occasion.questions === false ? [] : joinLookNext(plan, raised, facts, knowledge)
+  if (raised.length === 0) return { ...plan, lookNext }
   const supposed = occasion.questions === false ? null : new Supposed(record, plan, knowledge, occasion)
   return {
     ...plan,
     interpretations: interpretationsOf(raised.map(weighedOf)),
     requests: joinRequests(plan, raised, facts, knowledge, supposed),
-    lookNext: occasion.questions === false ? [] : joinLookNext(plan.lookNext, raised, knowledge),
+    lookNext,
   }
 }

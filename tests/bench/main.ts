@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util'
 import { boxFigures } from './boxes.ts'
+import { guidedFigures } from './guided.ts'
 import { keystrokeFigures, type Spread } from './keystrokes.ts'
 import { loggerFigures } from './logger.ts'
 import { smallFigures, storeFigures } from './packing.ts'
@@ -7,7 +8,7 @@ import { planFigures } from './plans.ts'
 import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
-/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing|boxes …]`: prints our figures beside their peers of the same run, as ratios. */
+/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing|boxes|guided …]`: prints our figures beside their peers of the same run, as ratios. */
 const benches: Readonly<Record<string, () => Promise<void>>> = {
   rules: async () => {
     console.log('rule matching (records a second, ratio to hand-written code)')
@@ -95,6 +96,31 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
     console.log(`  leaks, renewals, departures of all    ${figures.storeSeconds.toFixed(1)} s`)
     console.log(`  of that, boxes of one model pooled    ${figures.poolSeconds.toFixed(1)} s`)
     console.log(`  where a logger would tell most        ${figures.logNextSeconds.toFixed(1)} s`)
+  },
+  guided: async () => {
+    const percent = (share: number) => `${(share * 100).toFixed(1)} %`
+    for (const [name, one] of Object.entries(guidedFigures())) {
+      console.log(
+        `${one.finds.toLocaleString('en')} finds ${name === 'drawn' ? 'drawn from the knowledge' : 'of the demo'}, led by the first question each time; ${one.full.toFixed(1)} facts in a full record`,
+      )
+      console.log(
+        `  facts until the plan is that of the full record   ${percent(one.needed.mean)} on average, ${percent(one.needed.median)} median`,
+      )
+      console.log(`  finds that reach it                               ${percent(one.reached)}`)
+      console.log(
+        `  facts when nothing more is asked                  ${percent(one.stopped)}, ${one.overshoot.toFixed(1)} more than were needed`,
+      )
+      console.log(`  questions the full record cannot answer           ${one.inVain.toFixed(1)} a find`)
+      console.log(
+        `  what still differs                                ${Object.entries(one.differs)
+          .map(([part, count]) => `${part} ${count}`)
+          .join(', ')}`,
+      )
+      const { median, p95, worst } = one.milliseconds
+      console.log(
+        `  the next question                                 ${median.toFixed(1)} ms median, ${p95.toFixed(1)} ms at the 95th percentile, ${worst.toFixed(0)} ms at worst`,
+      )
+    }
   },
   keystrokes: async () => {
     const figures = await keystrokeFigures()

@@ -28,8 +28,25 @@ export const changes: Drawings = {
       <Bag />
       <Flat d={blade} of={tone.green} />
       <Flat d={shard('bag-scar', [70, 52], 9, 6)} of={tone.greenPale} />
-      <Powder seed="under-one-spot" at={[70, 100]} across={24} up={8} count={70} of={tone.greenPale} size={2.4} />
-      <Grains points={[[69, 66], [72, 73], [67, 79], [73, 86]]} of={tone.greenPale} size={2.4} />
+      <Powder
+        seed="under-one-spot"
+        at={[70, 100]}
+        across={24}
+        up={8}
+        count={70}
+        of={tone.greenPale}
+        size={2.4}
+      />
+      <Grains
+        points={[
+          [69, 66],
+          [72, 73],
+          [67, 79],
+          [73, 86],
+        ]}
+        of={tone.greenPale}
+        size={2.4}
+      />
       <Arrow at={[84, 94]} from={[108, 80]} />
     </>
   ),
@@ -39,7 +56,13 @@ export const changes: Drawings = {
       <circle cx="64" cy="62" r="26" fill={tone.bronze} stroke={tone.ink} />
       <circle cx="64" cy="62" r="13" fill={tone.black} />
       <Strokes d="M53 57Q64 46 75 57" of={tone.soft} width={1.6} />
-      {[[64, 42], [82, 56], [76, 78], [52, 78], [46, 56]].map(([x, y]) => (
+      {[
+        [64, 42],
+        [82, 56],
+        [76, 78],
+        [52, 78],
+        [46, 56],
+      ].map(([x, y]) => (
         <circle key={x} cx={x} cy={y} r="3" fill={tone.gold} />
       ))}
       <circle cx="116" cy="92" r="12" fill={tone.glass} />
@@ -96,7 +119,10 @@ function Dated() {
 function fur(word: string, count: number, box: Box, long: number, apart = 6): string {
   const side = Math.round(long * 0.8)
   return strewn(word, count, box, apart)
-    .map(([x, y]) => `M${Math.round(x)} ${Math.round(y)}l${-side}-${side}m${side} ${side}l-2-${long}m2 ${long}l3-${long}m-3 ${long}l${side}-${side - 1}`)
+    .map(
+      ([x, y]) =>
+        `M${Math.round(x)} ${Math.round(y)}l${-side}-${side}m${side} ${side}l-2-${long}m2 ${long}l3-${long}m-3 ${long}l${side}-${side - 1}`,
+    )
     .join('')
 }
 const needles = fur('fur', 20, [68, 50, 76, 28], 9, 13)

@@ -19,7 +19,12 @@ export const copper: Drawings = {
         <Strokes d="M11 72V40" of={tone.gloss} width={1.8} />
       </Strap>
       <Lens id={id} spot={spot}>
-        <Block seed="compact" layers={[{ of: tone.green, deep: 10, rough: 0.5 }]} metal={tone.bronze} rough={0.4}>
+        <Block
+          seed="compact"
+          layers={[{ of: tone.green, deep: 10, rough: 0.5 }]}
+          metal={tone.bronze}
+          rough={0.4}
+        >
           <Strokes d="M92 36L80 80M98 36L87 80M120 36L126 80M126 36L133 80" width={1.6} />
           <Strokes d="M60 62H76M60 68H72M100 56H116M100 62H112" of={tone.gloss} width={1.8} />
         </Block>
@@ -38,7 +43,10 @@ export const copper: Drawings = {
           <Mound at={[82, 50]} r={11} of={tone.greenDeep} />
           <Mound at={[132, 54]} r={13} up={15} of={tone.greenDeep} />
           <Mound at={[84, 74]} r={9} of={tone.greenDeep} />
-          <Flat d="M100 68C100 60 104 56 106 53Q114 57 122 52C125 57 130 61 130 68Q115 75 100 68Z" of={tone.greenDeep} />
+          <Flat
+            d="M100 68C100 60 104 56 106 53Q114 57 122 52C125 57 130 61 130 68Q115 75 100 68Z"
+            of={tone.greenDeep}
+          />
           <path d="M106 53Q114 46 122 52Q114 58 106 53Z" fill={tone.greenPale} />
           <Stipple seed="pale-inside" box={[110, 50, 9, 5]} count={5} />
         </Block>
@@ -56,8 +64,24 @@ export const copper: Drawings = {
       <Lens id={id} spot={[23, 50]}>
         <Block seed="powdery" layers={green} metal={tone.bronze}>
           <ellipse cx="104" cy="62" rx="27" ry="11" fill={tone.greenDeep} />
-          <Powder seed="pale-pit" at={[104, 58]} across={28} up={14} count={85} of={tone.greenPale} size={2.8} />
-          <Powder seed="pale-fallen" at={[118, 86]} across={18} up={12} count={16} of={tone.greenPale} size={2.8} />
+          <Powder
+            seed="pale-pit"
+            at={[104, 58]}
+            across={28}
+            up={14}
+            count={85}
+            of={tone.greenPale}
+            size={2.8}
+          />
+          <Powder
+            seed="pale-fallen"
+            at={[118, 86]}
+            across={18}
+            up={12}
+            count={16}
+            of={tone.greenPale}
+            size={2.8}
+          />
         </Block>
         <Arrow at={[122, 84]} from={[141, 76]} />
       </Lens>
@@ -72,7 +96,10 @@ export const copper: Drawings = {
       <Lens id={id} spot={spot}>
         <Block
           seed="waxy"
-          layers={[{ of: tone.red, deep: 4 }, { of: tone.wax, deep: 14, rough: 4 }]}
+          layers={[
+            { of: tone.red, deep: 4 },
+            { of: tone.wax, deep: 14, rough: 4 },
+          ]}
           metal={tone.bronze}
         >
           <Stipple seed="red-grain" box={[58, 40, 98, 36]} count={36} />
@@ -142,7 +169,15 @@ export const copper: Drawings = {
       <Strap of={tone.green}>
         <circle cx="23" cy="80" r="9" fill={tone.glass} />
         <Strokes d="M18 78q3 -4 7 -4" of={tone.gloss} width={1.8} />
-        <Powder seed="paleblue-small" at={[22, 60]} across={13} up={12} count={22} of={tone.bluePale} size={1.6} />
+        <Powder
+          seed="paleblue-small"
+          at={[22, 60]}
+          across={13}
+          up={12}
+          count={22}
+          of={tone.bluePale}
+          size={1.6}
+        />
       </Strap>
       <Lens id={id} spot={[23, 64]}>
         <Block seed="cupboard" layers={green} metal={tone.bronze}>
@@ -150,7 +185,15 @@ export const copper: Drawings = {
           <Strokes d="M60 42q8 2 11 12M57 50q5 2 7 8" of={tone.gloss} width={2.4} />
           <path d={tufts} strokeWidth="2.6" strokeLinecap="round" />
           <path d={tufts} stroke={tone.bluePale} strokeWidth="1.5" strokeLinecap="round" />
-          <Powder seed="paleblue" at={[116, 60]} across={30} up={14} count={36} of={tone.bluePale} size={1.8} />
+          <Powder
+            seed="paleblue"
+            at={[116, 60]}
+            across={30}
+            up={14}
+            count={36}
+            of={tone.bluePale}
+            size={1.8}
+          />
         </Block>
         <Arrow at={[86, 56]} from={[98, 26]} />
       </Lens>
@@ -182,17 +225,32 @@ export const copper: Drawings = {
     <>
       <Strap of={tone.black}>
         <Flat d={blot('film-small', [23, 56], 14, 30, 0.25)} of={tone.gold} />
-        <Shine at={[[16, 50], [22, 66]]} />
+        <Shine
+          at={[
+            [16, 50],
+            [22, 66],
+          ]}
+        />
       </Strap>
       <Lens id={id} spot={spot}>
         <Block
           seed="brassy"
-          layers={[{ of: tone.gold, deep: 2.5, rough: 0.3 }, { of: tone.black, deep: 12, rough: 2 }]}
+          layers={[
+            { of: tone.gold, deep: 2.5, rough: 0.3 },
+            { of: tone.black, deep: 12, rough: 2 },
+          ]}
           surface={tone.gold}
           metal={tone.bronze}
           rough={0.5}
         >
-          <Shine at={[[66, 62], [78, 54], [136, 50], [84, 76]]} />
+          <Shine
+            at={[
+              [66, 62],
+              [78, 54],
+              [136, 50],
+              [84, 76],
+            ]}
+          />
           <Flat d={shard('film-torn', [114, 62], 22, 11)} of={tone.black} />
           <Stipple seed="black-below" box={[98, 56, 32, 13]} count={12} of={tone.soft} size={1.5} />
         </Block>
@@ -243,9 +301,19 @@ export const copper: Drawings = {
 }
 
 /** Foot, height and lean of each crystal, from the back. */
-const crystals = [[84, 54, 12, -4], [112, 52, 10, 2], [138, 56, 11, 5], [72, 68, 12, -6], [98, 68, 18, -2], [124, 70, 15, 4], [145, 74, 9, 4], [84, 79, 9, -3], [111, 80, 9, 1]] as const
+const crystals = [
+  [84, 54, 12, -4],
+  [112, 52, 10, 2],
+  [138, 56, 11, 5],
+  [72, 68, 12, -6],
+  [98, 68, 18, -2],
+  [124, 70, 15, 4],
+  [145, 74, 9, 4],
+  [84, 79, 9, -3],
+  [111, 80, 9, 1],
+] as const
 
 /** Fine curled hairs. */
-const tufts = strewn('tufts', 26, [88, 48, 60, 30], 8)
+const tufts = strewn('tufts', 18, [92, 50, 56, 28], 10)
   .map(([x, y]) => `M${Math.round(x)} ${Math.round(y)}q-4-6 2-9`)
   .join('')

@@ -10,19 +10,24 @@ import { tone } from './kit/tones.ts'
 import { leadAndTin } from './lead-and-tin.tsx'
 import { making } from './making.tsx'
 import { organics } from './organics.tsx'
-import { fillAnswers } from './questions-fills.tsx'
-import { greenAnswers } from './questions-green.tsx'
-import { inlayAnswers } from './questions-inlay.tsx'
-import { ironAnswers } from './questions-iron.tsx'
-import { leadSilverAnswers } from './questions-lead-silver.tsx'
-import { metalAnswers } from './questions-metal.tsx'
-import { settingAnswers } from './questions-settings.tsx'
-import { skinAnswers } from './questions-skins.tsx'
-import { traceAnswers } from './questions-traces.tsx'
+import { answers } from './questions/answers.ts'
 import { record } from './record.tsx'
 import { silver } from './silver.tsx'
 
-const drawings: Drawings = { ...iron, ...copper, ...leadAndTin, ...silver, ...glass, ...changes, ...skins, ...fills, ...organics, ...making, ...record, ...skinAnswers, ...inlayAnswers, ...fillAnswers, ...settingAnswers, ...greenAnswers, ...traceAnswers, ...metalAnswers, ...ironAnswers, ...leadSilverAnswers }
+const drawings: Drawings = {
+  ...iron,
+  ...copper,
+  ...leadAndTin,
+  ...silver,
+  ...glass,
+  ...changes,
+  ...skins,
+  ...fills,
+  ...organics,
+  ...making,
+  ...record,
+  ...answers,
+}
 
 /** Every key there is a drawing of. */
 export const drawn: readonly string[] = Object.keys(drawings)

@@ -30,8 +30,12 @@ export const skins: Drawings = {
       </Strap>
       <Lens id={id} spot={spot} ground={tone.green}>
         {crust}
-        <Strokes d={grooves} width={3.6} />
-        <Strokes d="M70 35L140 27M80 90L150 83M64 98L120 92" of={tone.silver} width={2.4} />
+        <Strokes d={grooves} width={4.2} />
+        <Strokes
+          d="M70 32L140 24.4M66 38.5L112 33.5M80 89L150 81.3M64 96.7L124 90.1"
+          of={tone.silver}
+          width={2.4}
+        />
         <Flat d={skin} of={tone.silver} />
         <Strokes d="M84 72l22 -26M92 77l30 -36M104 78l26 -32M116 78l16 -20" />
         <Glint at={[98, 52]} r={11} />
@@ -48,8 +52,12 @@ export const skins: Drawings = {
       </Strap>
       <Lens id={id} spot={spot} ground={tone.green}>
         {crust}
-        <Strokes d={grooves} width={3.6} />
-        <Strokes d="M70 35L140 27M80 90L150 83M64 98L120 92" of={tone.gold} width={2.4} />
+        <Strokes d={grooves} width={4.2} />
+        <Strokes
+          d="M70 32L140 24.4M66 38.5L112 33.5M80 89L150 81.3M64 96.7L124 90.1"
+          of={tone.gold}
+          width={2.4}
+        />
         <Flat d={skin} of={tone.gold} />
         <Stipple seed="gold-dots" box={[82, 40, 48, 40]} count={40} size={1.7} />
         <Flat d={shard('worn', [112, 64], 12, 8)} of={tone.bronze} />
@@ -62,7 +70,19 @@ export const skins: Drawings = {
   'evidence/bright-specks-in-rust': (id) => (
     <>
       <Rusty />
-      <Grains points={[[14, 76], [18, 68], [20, 60], [22, 52], [25, 44], [27, 35], [28, 27]]} of={tone.silver} size={2} />
+      <Grains
+        points={[
+          [14, 76],
+          [18, 68],
+          [20, 60],
+          [22, 52],
+          [25, 44],
+          [27, 35],
+          [28, 27],
+        ]}
+        of={tone.silver}
+        size={2}
+      />
       <Lens id={id} spot={[22, 52]} ground={tone.rust}>
         {crust}
         <path d={inlay} strokeWidth="7" strokeDasharray="0.1 13" strokeLinecap="round" />
@@ -104,4 +124,3 @@ export const skins: Drawings = {
     </>
   ),
 }
-

@@ -32,7 +32,8 @@ function Field({ fill, around = fill }: { readonly fill: string; readonly around
 }
 
 /** A face in relief: brow, eye and nose are hollows nobody cut for a fill. */
-const hollows = 'M68 50Q86 34 102 48M112 48Q128 34 146 50M72 60Q84 50 96 60Q84 68 72 60ZM118 60Q130 50 142 60Q130 68 118 60ZM106 52L100 82Q107 88 114 82'
+const hollows =
+  'M68 50Q86 34 102 48M112 48Q128 34 146 50M72 60Q84 50 96 60Q84 68 72 60ZM118 60Q130 50 142 60Q130 68 118 60ZM106 52L100 82Q107 88 114 82'
 
 /** What fills lines, hollows and fields. */
 export const fills: Drawings = {
@@ -45,7 +46,11 @@ export const fills: Drawings = {
       <Lens id={id} spot={[24, 60]} ground={tone.silver}>
         <Strokes d={motif} of={tone.black} width={11} />
         <Strokes d="M50 104H164M50 18H164" of={tone.black} width={7} />
-        <Strokes d="M66 80C76 74 78 52 92 47M121 66Q130 70 138 62M70 17H96M84 103H116" of={tone.gloss} width={1.8} />
+        <Strokes
+          d="M66 80C76 74 78 52 92 47M121 66Q130 70 138 62M70 17H96M84 103H116"
+          of={tone.gloss}
+          width={1.8}
+        />
         <Strokes d="M70 58l6 -8M118 48l6 -6M92 86l6 -6M138 88l6 -6" of={tone.soft} />
         <Arrow at={[104, 50]} from={[112, 72]} />
       </Lens>
@@ -54,7 +59,10 @@ export const fills: Drawings = {
   'evidence/black-in-recesses': (id) => (
     <>
       <Strap of={tone.silver}>
-        <path d="M12 52Q17 44 22 52M25 52Q30 44 35 52M13 58q5 -4 9 0M25 58q5 -4 9 0M23 56v12q3 2 5 0" strokeWidth="2.2" />
+        <path
+          d="M12 52Q17 44 22 52M25 52Q30 44 35 52M13 58q5 -4 9 0M25 58q5 -4 9 0M23 56v12q3 2 5 0"
+          strokeWidth="2.2"
+        />
         <Stipple seed="face-small" box={[10, 48, 26, 26]} count={20} />
       </Strap>
       <Lens id={id} spot={[18, 54]} ground={tone.silver}>
@@ -76,9 +84,15 @@ export const fills: Drawings = {
       </Cells>
       <Lens id={id} spot={onStrap} ground={tone.bronze}>
         <Field fill={tone.blue} />
-        <Strokes d={`${cracked('craze-a', [90, 42], [122, 80], 3)}${cracked('craze-b', [84, 70], [124, 46], 3)}${cracked('craze-c', [106, 60], [104, 96], 3)}`} />
+        <Strokes
+          d={`${cracked('craze-a', [90, 42], [122, 80], 3)}${cracked('craze-b', [84, 70], [124, 46], 3)}${cracked('craze-c', [106, 60], [104, 96], 3)}`}
+        />
         <Strokes d="M84 58L104 33M90 60L104 43M62 28l4 6M148 30l4 6" of={tone.gloss} width={2.4} />
-        {[[112, 72, 2.6], [118, 60, 1.8], [100, 80, 2]].map(([x, y, r]) => (
+        {[
+          [112, 72, 2.6],
+          [118, 60, 1.8],
+          [100, 80, 2],
+        ].map(([x, y, r]) => (
           <circle key={x} cx={x} cy={y} r={r} fill={tone.bluePale} />
         ))}
       </Lens>
@@ -102,12 +116,23 @@ export const fills: Drawings = {
   'evidence/white-pegs': (id) => (
     <>
       <Brooch of={tone.bronze} fill={tone.bronze}>
-        {[[23, 44], [37, 52], [37, 68], [23, 76], [9, 68], [9, 52]].map(([x, y]) => (
+        {[
+          [23, 44],
+          [37, 52],
+          [37, 68],
+          [23, 76],
+          [9, 68],
+          [9, 52],
+        ].map(([x, y]) => (
           <circle key={`${x}-${y}`} cx={x} cy={y} r="4" fill={tone.bone} />
         ))}
       </Brooch>
       <Lens id={id} spot={[10, 53]} ground={tone.bronze}>
-        {[[86, 44], [130, 50], [104, 88]].map(([x = 0, y = 0]) => (
+        {[
+          [86, 44],
+          [130, 50],
+          [104, 88],
+        ].map(([x = 0, y = 0]) => (
           <g key={x}>
             <Shadow d={`M${x + 4} ${y + 16}l18 -6l-2 -16z`} />
             <circle cx={x} cy={y} r="17" fill={tone.bone} />
@@ -131,7 +156,12 @@ export const fills: Drawings = {
         <path d="M74 60L82 60L106 89L130 60L138 60L106 98Z" fill={tone.gold} opacity="0.5" stroke="none" />
         <Strokes d="M82 60L106 32L130 60L106 89ZM74 60H82M106 22V32M138 60H130M106 98V89" />
         <Stipple seed="paste" box={[94, 62, 24, 18]} count={16} of={tone.bone} size={2.2} />
-        <Shine at={[[60, 66], [146, 66]]} />
+        <Shine
+          at={[
+            [60, 66],
+            [146, 66],
+          ]}
+        />
       </Lens>
     </>
   ),
@@ -145,10 +175,13 @@ export const fills: Drawings = {
         <Field fill={tone.air} around={tone.air} />
         <Flat d="M74 60L92 64L98 56L108 68L118 60L138 60L106 98Z" of={tone.leather} />
         <Strokes d="M92 64q10 12 34 8M86 72q20 2 30 12M98 56q-2 16 4 30M118 60q-2 12-8 26" of={tone.bone} />
-        <path d="M106 22L138 60L106 98L74 60ZM106 28L79 60L106 92L133 60Z" fill={tone.rustDeep} fillRule="evenodd" />
+        <path
+          d="M106 22L138 60L106 98L74 60ZM106 28L79 60L106 92L133 60Z"
+          fill={tone.rustDeep}
+          fillRule="evenodd"
+        />
         <Arrow at={[114, 74]} from={[142, 92]} />
       </Lens>
     </>
   ),
 }
-

@@ -6,7 +6,7 @@ import { Bead, Flat, Powder, Shadow, Stipple, Strokes } from './kit/marks.tsx'
 import { Brooch } from './kit/objects.tsx'
 import { tone } from './kit/tones.ts'
 
-const spot = [24, 56] as const
+const spot = [17, 52] as const
 const body = [{ of: tone.glass, deep: 22, rough: 0.4 }]
 
 /** Glass and enamel: one disc with a field, one cut through the field. */
@@ -19,11 +19,14 @@ export const glass: Drawings = {
       </Brooch>
       <Lens id={id} spot={spot}>
         <Block seed="rainbow" layers={body} metal={tone.bronze} rough={0.3}>
-          {bands.map(([of, dash, across, up]) => (
-            <path key={of} d={blot('film', [96, 59], across, up, 0.22, 9)} fill={of} strokeDasharray={dash} />
-          ))}
-          {bands.slice(1, 4).map(([of, dash, across, up]) => (
-            <path key={of} d={blot('film-b', [143, 66], across * 0.42, up * 0.5, 0.2, 8)} fill={of} strokeDasharray={dash} />
+          {bands.map(([of, dash, across, up], index) => (
+            <path
+              key={of}
+              d={blot(`film-${index}`, [94 + index * 5, 60 - index * 2], across, up, 0.2, 10)}
+              fill={of}
+              strokeWidth="0.7"
+              strokeDasharray={dash}
+            />
           ))}
           <Strokes d="M72 46q12 -6 26 -4M132 44q8 -1 14 3" of={tone.gloss} width={2} />
         </Block>
@@ -54,7 +57,12 @@ export const glass: Drawings = {
   'seen/droplets-on-glass': (id) => (
     <>
       <Brooch of={tone.bronze} fill={tone.glass}>
-        {[[18, 56, 2.6], [27, 54, 3.4], [22, 66, 3.6], [30, 64, 2.2]].map(([x, y, r]) => (
+        {[
+          [28, 52, 2.6],
+          [31, 61, 3],
+          [22, 66, 3.6],
+          [14, 64, 2.2],
+        ].map(([x, y, r]) => (
           <circle key={x} cx={x} cy={y} r={r} fill={tone.gloss} />
         ))}
       </Brooch>
@@ -80,7 +88,9 @@ export const glass: Drawings = {
           <Flat d="M72 44H142L150 76V98H64V76Z" of={tone.white} />
           <Strokes d="M64 76H150" />
           <Stipple seed="chalk" box={[72, 48, 70, 48]} count={48} size={1.5} />
-          <Strokes d={`${cracked('chalk-a', [88, 45], [96, 96], 3)}${cracked('chalk-b', [94, 62], [136, 56], 3)}`} />
+          <Strokes
+            d={`${cracked('chalk-a', [88, 45], [96, 96], 3)}${cracked('chalk-b', [94, 62], [136, 56], 3)}`}
+          />
           <Powder seed="chalk-loose" at={[120, 68]} across={16} up={6} count={18} of={tone.white} size={2} />
         </Block>
         <Arrow at={[128, 58]} from={[142, 34]} />
@@ -91,9 +101,9 @@ export const glass: Drawings = {
 
 /** The colours of a thin film, from without. */
 const bands = [
-  [tone.purple, '', 40, 20],
-  [tone.blue, '6 2', 33, 16],
-  [tone.turquoise, '1 2', 26, 12.5],
-  [tone.gold, '3 3', 18, 8.5],
-  [tone.red, '', 10, 4.5],
+  [tone.purple, undefined, 46, 20],
+  [tone.blue, '6 2', 38, 16],
+  [tone.turquoise, '1 2', 30, 12],
+  [tone.gold, '3 3', 22, 8],
+  [tone.red, undefined, 12, 4],
 ] as const

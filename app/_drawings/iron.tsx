@@ -47,7 +47,18 @@ export const iron: Drawings = {
   'seen/bright-orange-spots': (id) => (
     <>
       <Rusty />
-      <Grains points={[[15, 36], [26, 38], [22, 52], [27, 70], [15, 72], [23, 25]]} of={tone.bright} size={4} />
+      <Grains
+        points={[
+          [15, 36],
+          [26, 38],
+          [22, 52],
+          [27, 70],
+          [15, 72],
+          [23, 25],
+        ]}
+        of={tone.bright}
+        size={4}
+      />
       <Lens id={id} spot={[22, 52]}>
         <Block seed="even-crust" layers={crust} rough={2}>
           {grain}
@@ -63,7 +74,14 @@ export const iron: Drawings = {
   'seen/orange-droplets': (id) => (
     <>
       <Rusty />
-      {([[16, 40, 3], [27, 44, 3.4], [20, 68, 4], [27, 76, 2.6]] as const).map(([x, y, r]) => (
+      {(
+        [
+          [16, 40, 3],
+          [27, 44, 3.4],
+          [20, 68, 4],
+          [27, 76, 2.6],
+        ] as const
+      ).map(([x, y, r]) => (
         <circle key={y} cx={x} cy={y} r={r} fill={tone.bright} />
       ))}
       <Lens id={id} spot={[22, 55]}>
@@ -81,18 +99,22 @@ export const iron: Drawings = {
   'seen/dry-orange-blisters': (id) => (
     <>
       <Rusty />
-      {[[16, 40], [27, 44], [20, 68], [27, 76]].map(([x, y]) => (
+      {[
+        [16, 40],
+        [27, 44],
+        [20, 68],
+        [27, 76],
+      ].map(([x, y]) => (
         <circle key={y} cx={x} cy={y} r="3.4" fill={tone.bright} />
       ))}
       <Lens id={id} spot={[22, 55]}>
         <Block seed="even-crust" layers={crust} rough={2}>
           {grain}
-          <Flat d="M72 56Q74 42 84 42Q93 43 94 56Z" of={tone.bright} />
+          <Flat d="M72 56Q72 41 83 41T94 56Q83 61 72 56Z" of={tone.bright} />
           <Strokes d="M84 42l-2 5 4 3" />
           <Broken at={[115, 64]} r={16} />
           <Broken at={[84, 77]} r={9} />
-          <Flat d="M132 56Q133 46 140 46Q147 47 148 56Z" of={tone.bright} />
-          
+          <Flat d="M131 56Q131 45 140 45T149 56Q140 60 131 56Z" of={tone.bright} />
         </Block>
         <Arrow at={[115, 56]} from={[122, 28]} />
       </Lens>
@@ -101,7 +123,10 @@ export const iron: Drawings = {
   'seen/lamination-cracks': (id) => (
     <>
       <Rusty />
-      <Strokes d={`${cracked('along-a', [14, 26], [13, 82], 1)}${cracked('along-b', [22, 14], [19, 84], 1)}${cracked('along-c', [28, 20], [27, 83], 1)}`} width={1.7} />
+      <Strokes
+        d={`${cracked('along-a', [14, 26], [13, 82], 1)}${cracked('along-b', [22, 14], [19, 84], 1)}${cracked('along-c', [28, 20], [27, 83], 1)}`}
+        width={1.7}
+      />
       <Lens id={id} spot={[20, 55]}>
         <g>
           <path d="M50 40Q100 20 160 34V46Q100 36 50 52Z" fill={tone.rust} />
@@ -110,7 +135,11 @@ export const iron: Drawings = {
           <path d="M50 82Q100 72 160 76V86Q104 82 50 90Z" fill={tone.iron} />
           <path d="M50 94Q100 90 160 92V114H50Z" fill={tone.ironDeep} />
         </g>
-        <path stroke="none" d="M50 52Q100 36 160 46V52Q100 42 50 58ZM50 66Q110 52 160 60V64Q110 56 50 70ZM50 78Q110 66 160 73V76Q100 72 50 82ZM50 90Q104 82 160 86V92Q100 90 50 94Z" fill={tone.black} />
+        <path
+          stroke="none"
+          d="M50 52Q100 36 160 46V52Q100 42 50 58ZM50 66Q110 52 160 60V64Q110 56 50 70ZM50 78Q110 66 160 73V76Q100 72 50 82ZM50 90Q104 82 160 86V92Q100 90 50 94Z"
+          fill={tone.black}
+        />
         <Arrow at={[106, 43]} from={[118, 20]} />
       </Lens>
     </>
@@ -139,7 +168,13 @@ export const iron: Drawings = {
       <Flat d={shard('chip-small', [21, 52], 9, 13)} of={tone.black} />
       <Lens id={id} spot={[21, 52]}>
         <Block seed="black-in-iron" layers={[{ of: tone.black, deep: 11 }]} surface={tone.black}>
-          <Shine at={[[64, 74], [72, 56], [86, 50]]} />
+          <Shine
+            at={[
+              [64, 74],
+              [72, 56],
+              [86, 50],
+            ]}
+          />
           <Flat d="M160 32L112 34L104 42L108 50L98 58L103 66L94 74L97 80H160Z" of={tone.rust} />
           <Flat d="M97 80L94 74L91 72L92 82L160 84V78Z" of={tone.rustDeep} />
           <Stipple seed="brown-left" box={[112, 40, 44, 38]} count={36} size={1.2} />
@@ -187,7 +222,10 @@ export const iron: Drawings = {
       <Lens id={id} spot={[21, 76]}>
         <Block seed="even-crust" layers={crust} rough={2}>
           <Flat d="M50 30H88Q84 58 87 114H50Z" of={tone.wood} />
-          <Strokes d="M60 30V112M67 30Q65 70 68 112M75 30Q73 70 76 112M82 30Q79 70 81 112" of={tone.rustDeep} />
+          <Strokes
+            d="M60 30V112M67 30Q65 70 68 112M75 30Q73 70 76 112M82 30Q79 70 81 112"
+            of={tone.rustDeep}
+          />
           <Powder seed="bloom-a" at={[102, 58]} across={34} up={22} count={95} of={tone.yellow} size={1.5} />
         </Block>
         <Arrow at={[112, 56]} from={[138, 40]} />
@@ -216,7 +254,10 @@ function Broken({ at: [x, y], r }: { readonly at: readonly [number, number]; rea
   const foot = `M${x - r} ${y}Q${x} ${y + r * 0.5} ${x + r} ${y}`
   return (
     <g>
-      <path d={`${foot}L${x + r * 0.95} ${y - r * 0.5}Q${x} ${y - r * 0.9} ${x - r * 0.9} ${y - r * 0.55}Z`} fill={tone.black} />
+      <path
+        d={`${foot}L${x + r * 0.95} ${y - r * 0.5}Q${x} ${y - r * 0.9} ${x - r * 0.9} ${y - r * 0.55}Z`}
+        fill={tone.black}
+      />
       <path
         d={`${foot}L${x + r * 0.9} ${y - r * 0.75}L${x + r * 0.6} ${y - r * 0.3}L${x + r * 0.3} ${y - r * 0.5}L${x} ${y - r * 0.1}L${x - r * 0.3} ${y - r * 0.45}L${x - r * 0.6} ${y - r * 0.25}L${x - r * 0.9} ${y - r * 0.85}Z`}
         fill={tone.bright}

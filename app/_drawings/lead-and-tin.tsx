@@ -67,7 +67,11 @@ export const leadAndTin: Drawings = {
       <Lens id={id} spot={[22, 74]}>
         <Block
           seed="coloured"
-          layers={[{ of: tone.white, deep: 5 }, { of: tone.red, deep: 6, rough: 2 }, { of: tone.yellow, deep: 5, rough: 2 }]}
+          layers={[
+            { of: tone.white, deep: 5 },
+            { of: tone.red, deep: 6, rough: 2 },
+            { of: tone.yellow, deep: 5, rough: 2 },
+          ]}
           metal={tone.lead}
         >
           <Flat d={blot('red-lead', [90, 58], 25, 13)} of={tone.red} />
@@ -107,7 +111,11 @@ export const leadAndTin: Drawings = {
       <Lens id={id} spot={[23, 74]}>
         <Block
           seed="plates"
-          layers={[{ of: tone.black, deep: 6 }, { of: tone.ironDeep, deep: 4 }, { of: tone.black, deep: 6, rough: 2 }]}
+          layers={[
+            { of: tone.black, deep: 6 },
+            { of: tone.ironDeep, deep: 4 },
+            { of: tone.black, deep: 6, rough: 2 },
+          ]}
           metal={tone.lead}
           rough={1.6}
         >

@@ -21,8 +21,18 @@ export const making: Drawings = {
       </Strap>
       <Lens id={id} spot={spot} ground={tone.bronze}>
         <Strokes d={`${step}M50 34H164M50 102H164`} width={3.4} />
-        <path d={`${step}M50 34H164M50 102H164`} transform="translate(1.2 1.8)" stroke={tone.gloss} strokeWidth="1.1" />
-        <Shine at={[[66, 26], [128, 26]]} />
+        <path
+          d={`${step}M50 34H164M50 102H164`}
+          transform="translate(1.2 1.8)"
+          stroke={tone.gloss}
+          strokeWidth="1.1"
+        />
+        <Shine
+          at={[
+            [66, 26],
+            [128, 26],
+          ]}
+        />
       </Lens>
     </>
   ),
@@ -48,7 +58,10 @@ export const making: Drawings = {
       </Strap>
       <Lens id={id} spot={spot} ground={tone.leather}>
         <g>
-          <path d="M76 12L104 40L76 70L50 40ZM138 12L164 40L138 70L112 40ZM107 50L138 84L107 116L76 84Z" fill={tone.bronze} />
+          <path
+            d="M76 12L104 40L76 70L50 40ZM138 12L164 40L138 70L112 40ZM107 50L138 84L107 116L76 84Z"
+            fill={tone.bronze}
+          />
           <path d="M76 12L104 40H76ZM138 12L164 40H138ZM107 50L138 84H107Z" fill={tone.gold} />
           <path d="M76 70L104 40H76ZM138 70L164 40H138ZM107 116L138 84H107Z" fill={tone.rustDeep} />
           <path d="M76 70L50 40H76ZM138 70L112 40H138ZM107 116L76 84H107Z" fill={tone.rust} />
@@ -78,4 +91,19 @@ export const making: Drawings = {
   ),
 }
 
-const punches = [[67, 34], [87, 34], [107, 34], [127, 34], [147, 34], [67, 60], [87, 60], [107, 60], [127, 60], [147, 60], [67, 98], [87, 98], [107, 98], [127, 98]] as const
+const punches = [
+  [67, 34],
+  [87, 34],
+  [107, 34],
+  [127, 34],
+  [147, 34],
+  [67, 60],
+  [87, 60],
+  [107, 60],
+  [127, 60],
+  [147, 60],
+  [67, 98],
+  [87, 98],
+  [107, 98],
+  [127, 98],
+] as const

@@ -8,7 +8,8 @@ import { threads } from './weave.ts'
 
 const rust = <Stipple seed="plan-crust" box={[58, 12, 96, 96]} count={34} />
 
-const grain = 'M60 10Q64 60 58 112M70 8Q74 50 69 112M80 8Q85 60 80 112M91 8Q94 40 92 112M101 8Q105 60 101 112M112 8Q114 50 112 112M122 8Q126 60 122 112M133 8Q135 50 133 112M144 8Q148 60 143 112'
+const grain =
+  'M60 10Q64 60 58 112M70 8Q74 50 69 112M80 8Q85 60 80 112M91 8Q94 40 92 112M101 8Q105 60 101 112M112 8Q114 50 112 112M122 8Q126 60 122 112M133 8Q135 50 133 112M144 8Q148 60 143 112'
 
 /** What once lay against the metal. */
 export const organics: Drawings = {
@@ -68,7 +69,11 @@ export const organics: Drawings = {
   'evidence/fibres': (id) => (
     <>
       <Knife of={tone.rust}>
-        <path d="M8 44Q20 40 36 48M10 58Q24 66 36 56M14 70Q18 52 30 38" stroke={tone.bone} strokeWidth="1.4" />
+        <path
+          d="M8 44Q20 40 36 48M10 58Q24 66 36 56M14 70Q18 52 30 38"
+          stroke={tone.bone}
+          strokeWidth="1.4"
+        />
       </Knife>
       <Lens id={id} spot={[22, 52]} ground={tone.rust}>
         {rust}
@@ -78,11 +83,20 @@ export const organics: Drawings = {
           <path d={root} strokeWidth="5.4" />
           <path d={root} stroke={tone.wood} strokeWidth="3.4" />
         </g>
-        <Grains points={[[88, 28], [142, 80], [70, 98]]} of={tone.soil} size={3} />
+        <Grains
+          points={[
+            [88, 28],
+            [142, 80],
+            [70, 98],
+          ]}
+          of={tone.soil}
+          size={3}
+        />
       </Lens>
     </>
   ),
 }
 
 const hairs = 'M56 40Q86 26 100 44T150 40M60 52Q90 58 116 30M72 22Q84 60 62 84'
-const root = 'M158 66Q132 64 118 76Q100 86 84 104M118 76Q104 72 92 76M136 66Q130 84 118 104M104 84Q104 94 100 106'
+const root =
+  'M158 66Q132 64 118 76Q100 86 84 104M118 76Q104 72 92 76M136 66Q130 84 118 104M104 84Q104 94 100 106'

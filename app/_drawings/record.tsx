@@ -101,7 +101,15 @@ export const record: Drawings = {
         <Strokes d="M17 66L22 50M22 68L28 52" />
       </Strap>
       <Lens id={id} spot={[23, 56]}>
-        <Block seed="os-under" layers={[{ of: tone.soil, deep: 10, rough: 2 }, { of: tone.green, deep: 6, rough: 0.5 }]} metal={tone.bronze} rough={2}>
+        <Block
+          seed="os-under"
+          layers={[
+            { of: tone.soil, deep: 10, rough: 2 },
+            { of: tone.green, deep: 6, rough: 0.5 },
+          ]}
+          metal={tone.bronze}
+          rough={2}
+        >
           <Stipple seed="os-soil-big" box={[58, 40, 98, 44]} count={40} />
           <Flat d={blot('os-hole', [106, 60], 26, 12, 0.15)} of={tone.green} />
           <Strokes d="M94 52L91 69M100 49L97 72M114 49L118 71M120 51L124 68" width={1.8} />
@@ -133,7 +141,11 @@ export const record: Drawings = {
   'core/partial': () => (
     <Film>
       {haze}
-      <path d="M12 62Q22 56 30 64L33 84H24V100L14 96V84H9ZM18 18Q30 10 30 30Q24 44 16 38Z" fill={tone.filmLine} stroke="none" />
+      <path
+        d="M12 62Q22 56 30 64L33 84H24V100L14 96V84H9ZM18 18Q30 10 30 30Q24 44 16 38Z"
+        fill={tone.filmLine}
+        stroke="none"
+      />
       <path d={knifeOutline} fill="none" strokeDasharray="3 3" />
     </Film>
   ),
@@ -152,13 +164,25 @@ export const record: Drawings = {
   'radiograph/dense-specks': () => (
     <Film>
       <path d={knifeOutline} fill={tone.filmLine} opacity="0.45" stroke="none" />
-      <path d="M14 40h0m6 10h0m-5 12h0m10 3h0m2-20h0m-4-14h0m-6 34h0m10 6h0m-6 18h0m2 8h0" strokeWidth="3.4" strokeLinecap="round" />
+      <path
+        d="M14 40h0m6 10h0m-5 12h0m10 3h0m2-20h0m-4-14h0m-6 34h0m10 6h0m-6 18h0m2 8h0"
+        strokeWidth="3.4"
+        strokeLinecap="round"
+      />
     </Film>
   ),
   'extent/trace': () => <Patches of={[blot('trace', [28, 62], 3.4, 3)]} />,
   'extent/patches': () => (
-    <Patches of={[blot('few-a', [16, 40], 6, 8), blot('few-b', [30, 60], 7, 8), blot('few-c', [17, 78], 6, 7)]} />
+    <Patches
+      of={[blot('few-a', [16, 40], 6, 8), blot('few-b', [30, 60], 7, 8), blot('few-c', [17, 78], 6, 7)]}
+    />
   ),
-  'extent/most': () => <Patches of={['M6 20L13 27L20 24L29 30L40 25V58L33 64L40 70V78Q38 96 28 106L18 104L22 94L12 96L10 88L6 82V52L12 46L6 40Z']} />,
+  'extent/most': () => (
+    <Patches
+      of={[
+        'M6 20L13 27L20 24L29 30L40 25V58L33 64L40 70V78Q38 96 28 106L18 104L22 94L12 96L10 88L6 82V52L12 46L6 40Z',
+      ]}
+    />
+  ),
   'extent/all': () => <Patches all of={['M8 12H38V76Q38 99 23 111Q8 99 8 76Z']} />,
 }

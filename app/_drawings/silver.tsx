@@ -2,7 +2,7 @@ import { Block } from './kit/block.tsx'
 import type { Drawings } from './kit/drawn.ts'
 import { Arrow, Lens } from './kit/lens.tsx'
 import { blot, cracked } from './kit/lines.ts'
-import { Flat, Shadow, Stipple, Strokes, Wax } from './kit/marks.tsx'
+import { Flat, Shadow, Stipple, Strokes } from './kit/marks.tsx'
 import { Coin } from './kit/objects.tsx'
 import { tone } from './kit/tones.ts'
 
@@ -39,14 +39,19 @@ export const silver: Drawings = {
       <path d="M16 56q7 -6 14 0q4 6 -2 10q-8 4 -13 -2z" opacity="0.5" />
       <Strokes d="M12 52q4 -7 11 -8M27 74q6 -2 9 -8" of={tone.gloss} width={2.2} />
       <Lens id={id} spot={spot}>
-        <Block seed="soap" layers={[{ of: tone.lavender, deep: 14, rough: 3 }]} metal={tone.silver} rough={2.4}>
-          <path d="M94 40Q108 36 120 40L128 72Q108 80 88 72Z" opacity="0.3" strokeDasharray="3 4" />
-          <Wax
-            of={tone.lavender}
-            d="M72 68C66 56 84 48 96 54C108 44 132 50 134 60C140 70 122 76 110 73C98 80 78 78 72 68Z"
-            gloss="M82 62Q88 56 96 60M108 58Q118 53 127 59"
+        <Block
+          seed="soap"
+          layers={[{ of: tone.lavender, deep: 14, rough: 3 }]}
+          metal={tone.silver}
+          rough={2.4}
+        >
+          <path d="M94 40Q108 36 120 40L128 72Q108 80 88 72Z" opacity="0.4" strokeDasharray="3 4" />
+          <path d="M62 72Q66 56 82 62T104 60T128 58T152 66" opacity="0.5" />
+          <Strokes
+            d="M62 48Q72 42 84 46M124 46Q138 40 150 47M66 70Q78 62 90 67M122 70Q136 62 148 69"
+            of={tone.gloss}
+            width={2.8}
           />
-          <Strokes d="M62 48Q70 44 78 47M136 46Q144 44 150 48" of={tone.gloss} width={2.2} />
         </Block>
       </Lens>
     </>
@@ -79,7 +84,10 @@ export const silver: Drawings = {
       <Lens id={id} spot={[24, 58]}>
         <path d="M46 42L118 30L108 50L124 62L114 78L46 88Z" fill={tone.silver} />
         <path d="M46 88L114 78L124 62V68L114 84L46 94Z" fill={tone.lead} />
-        <Strokes d={`${cracked('brittle-a', [108, 50], [58, 72], 4)}${cracked('brittle-b', [84, 60], [80, 36], 3)}${cracked('brittle-c', [74, 66], [90, 82], 3)}`} width={1.8} />
+        <Strokes
+          d={`${cracked('brittle-a', [108, 50], [58, 72], 4)}${cracked('brittle-b', [84, 60], [80, 36], 3)}${cracked('brittle-c', [74, 66], [90, 82], 3)}`}
+          width={1.8}
+        />
         <path d="M126 46L164 38V78L130 84L120 76L134 64Z" fill={tone.silver} />
         <path d="M130 84L164 78V84L131 90L120 82V76Z" fill={tone.lead} />
         <Arrow at={[122, 70]} from={[122, 102]} />

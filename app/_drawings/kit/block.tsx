@@ -25,7 +25,15 @@ interface BlockProps {
 const back = 36
 
 /** A piece cut out of a surface: one looks over the surface from the back edge to the cut, and at the layers in the cut. */
-export function Block({ seed, layers = [], surface, metal = tone.iron, rough = 1.2, edge = 80, children }: BlockProps) {
+export function Block({
+  seed,
+  layers = [],
+  surface,
+  metal = tone.iron,
+  rough = 1.2,
+  edge = 80,
+  children,
+}: BlockProps) {
   const far = uneven(`${seed}-far`, back, rough * 0.7)
   let top = uneven(`${seed}-near`, edge, rough)
   const near = top

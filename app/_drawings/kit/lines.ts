@@ -62,7 +62,14 @@ export function blot(word: string, at: Point, across: number, up: number, by = 0
 export const shard = (word: string, at: Point, across: number, up: number, by = 0.25, corners = 8): string =>
   `${straight(outline(word, at, across, up, by, corners))}Z`
 
-function outline(word: string, [x, y]: Point, across: number, up: number, by: number, corners: number): Point[] {
+function outline(
+  word: string,
+  [x, y]: Point,
+  across: number,
+  up: number,
+  by: number,
+  corners: number,
+): Point[] {
   const next = chance(word)
   return Array.from({ length: corners }, (_, index) => {
     const turn = (index / corners) * 2 * Math.PI

@@ -132,7 +132,15 @@ export function Strokes({ d, of, width }: StrokesProps) {
 }
 
 /** A flat tone with its outline. */
-export function Flat({ d, of, bare = false }: { readonly d: string; readonly of: string; readonly bare?: boolean }) {
+export function Flat({
+  d,
+  of,
+  bare = false,
+}: {
+  readonly d: string
+  readonly of: string
+  readonly bare?: boolean
+}) {
   return bare ? <path d={d} fill={of} stroke="none" /> : <path d={d} fill={of} />
 }
 

@@ -74,5 +74,9 @@ export function Brooch({ of, fill, children }: ObjectProps & { readonly fill: st
 }
 
 export function Nail({ of, children }: ObjectProps) {
-  return <Outlined d="M8 12Q23 2 38 12L36 20H28L25 108L22 113L19 108L18 20H10Z" of={of}>{children}</Outlined>
+  return (
+    <Outlined d="M8 12Q23 2 38 12L36 20H28L25 108L22 113L19 108L18 20H10Z" of={of}>
+      {children}
+    </Outlined>
+  )
 }

@@ -13,7 +13,9 @@ const page = drawn.map((key) => drawnAs(key)).join('')
 describe('what is drawn', () => {
   it('has a drawing of every observation and every trace of the record', () => {
     const fields = { seen, evidence, magnet, core, extent, original_surface: originalSurface }
-    const wanted = Object.entries(fields).flatMap(([field, values]) => values.map((value) => `${field}/${value}`))
+    const wanted = Object.entries(fields).flatMap(([field, values]) =>
+      values.map((value) => `${field}/${value}`),
+    )
     expect(wanted.filter((key) => !hasDrawing(key))).toEqual([])
   })
 
@@ -38,11 +40,14 @@ describe('meaning is in the form, not in the colour', () => {
     }
   })
 
-  it.each(['seen', 'evidence'] as const)('tells look-alikes of %s apart with every tone the same', (field) => {
-    for (const { id, 'confused-with': others = [] } of valuesOf(field))
-      for (const other of others)
-        expect(formOf(`${field}/${id}`), `${id} and ${other}`).not.toBe(formOf(`${field}/${other}`))
-  })
+  it.each(['seen', 'evidence'] as const)(
+    'tells look-alikes of %s apart with every tone the same',
+    (field) => {
+      for (const { id, 'confused-with': others = [] } of valuesOf(field))
+        for (const other of others)
+          expect(formOf(`${field}/${id}`), `${id} and ${other}`).not.toBe(formOf(`${field}/${other}`))
+    },
+  )
 
   it('knows no colour of its own', () => {
     const given = [...page.matchAll(/ (?:fill|stroke|color|stop-color)="([^"]*)"/g)].map(([, value]) => value)

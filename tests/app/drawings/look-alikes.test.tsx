@@ -6,7 +6,10 @@ import { valuesOf } from './on-a-page.ts'
 
 describe('look-alikes', () => {
   it('begins with the thing itself, then what it is taken for, three at most', () => {
-    const word = { id: 'orange-droplets', confusedWith: ['dry-orange-blisters', 'bright-orange-spots', 'salt-bloom'] }
+    const word = {
+      id: 'orange-droplets',
+      confusedWith: ['dry-orange-blisters', 'bright-orange-spots', 'salt-bloom'],
+    }
     expect(confusedKeys('seen', word)).toEqual([
       'seen/orange-droplets',
       'seen/dry-orange-blisters',
@@ -15,19 +18,29 @@ describe('look-alikes', () => {
   })
 
   it('leaves out what is not drawn', () => {
-    expect(confusedKeys('seen', { id: 'grey-skin', confusedWith: ['something-new'] })).toEqual(['seen/grey-skin'])
+    expect(confusedKeys('seen', { id: 'grey-skin', confusedWith: ['something-new'] })).toEqual([
+      'seen/grey-skin',
+    ])
   })
 
-  it.each(['seen', 'evidence'] as const)('has a partner for every value of %s that is confused with another', (field) => {
-    for (const { id, 'confused-with': confusedWith = [] } of valuesOf(field))
-      expect(confusedKeys(field, { id, confusedWith }).length, id).toBe(Math.min(1 + confusedWith.length, 3))
-  })
+  it.each(['seen', 'evidence'] as const)(
+    'has a partner for every value of %s that is confused with another',
+    (field) => {
+      for (const { id, 'confused-with': confusedWith = [] } of valuesOf(field))
+        expect(confusedKeys(field, { id, confusedWith }).length, id).toBe(
+          Math.min(1 + confusedWith.length, 3),
+        )
+    },
+  )
 
   it('sets each drawing over its own words, and passes the drawing over', () => {
     render(
       <LookAlikes
         keys={['seen/orange-droplets', 'seen/dry-orange-blisters', 'seen/not-drawn']}
-        words={(key) => ({ label: `Label of ${key}`, ...(key.endsWith('blisters') ? { tell: 'Hollow and dry.' } : {}) })}
+        words={(key) => ({
+          label: `Label of ${key}`,
+          ...(key.endsWith('blisters') ? { tell: 'Hollow and dry.' } : {}),
+        })}
         beside={(key) => <button type="button">Take {key}</button>}
       />,
     )

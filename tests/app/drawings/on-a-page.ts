@@ -21,7 +21,9 @@ interface Question {
 /** The answers of every question, as keys of drawings, by question. */
 export function answersByQuestion(): ReadonlyMap<string, readonly string[]> {
   const folder = 'content/questions'
-  const questions = readdirSync(folder).flatMap((file) => parse(readFileSync(`${folder}/${file}`, 'utf8')) as Question[])
+  const questions = readdirSync(folder).flatMap(
+    (file) => parse(readFileSync(`${folder}/${file}`, 'utf8')) as Question[],
+  )
   return new Map(questions.map(({ id, answers }) => [id, answers.map((answer) => `${id}/${answer.id}`)]))
 }
 

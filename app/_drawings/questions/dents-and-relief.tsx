@@ -1,23 +1,11 @@
 import type { ReactNode } from 'react'
-import { Block } from './kit/block.tsx'
-import { strewn } from './kit/chance.ts'
-import type { Drawings } from './kit/drawn.ts'
-import { Arrow, Close } from './kit/lens.tsx'
-import { blot, cracked, shard } from './kit/lines.ts'
-import { Flat, Shadow, Shine, Stipple, Strokes } from './kit/marks.tsx'
-import { tone } from './kit/tones.ts'
-
-/** One line that runs to the cut, where its bottom shows. */
-function Groove({ top, cut, children }: { readonly top: string; readonly cut: string; readonly children?: ReactNode }) {
-  return (
-    <Block seed="groove" metal={tone.bronze} rough={0.3}>
-      <Flat d={top} of={tone.rustDeep} />
-      <Flat d={cut} of={tone.air} />
-      <Strokes d="M60 50H78M62 64H74M138 48H152M140 66H152" of={tone.gloss} width={1.6} />
-      {children}
-    </Block>
-  )
-}
+import { Block } from '../kit/block.tsx'
+import { strewn } from '../kit/chance.ts'
+import type { Drawings } from '../kit/drawn.ts'
+import { Arrow, Close } from '../kit/lens.tsx'
+import { blot, shard } from '../kit/lines.ts'
+import { Flat, Shadow, Shine, Stipple, Strokes } from '../kit/marks.tsx'
+import { tone } from '../kit/tones.ts'
 
 /** One hollow at the cut: half of it has gone with the cut, so that rim and floor show. */
 function Dent({ cut, children }: { readonly cut: string; readonly children?: ReactNode }) {
@@ -44,94 +32,8 @@ const scratches = (word: string, count: number, long: number, drop: number): str
     .map(([x, y]) => `M${Math.round(x)} ${Math.round(y)}l${long}-${drop}`)
     .join('')
 
-export const metalAnswers: Drawings = {
-  'cutline-bottom/sharp-v': (id) => (
-    <Close id={id}>
-      <Groove top="M101 36H113L122 80H92Z" cut="M92 80H122L107 104Z">
-        <Strokes d="M107 36V104" width={1.6} />
-        <Arrow at={[109, 100]} from={[140, 98]} />
-      </Groove>
-    </Close>
-  ),
-  'cutline-bottom/soft-u': (id) => (
-    <Close id={id}>
-      <Groove top="M96 36H118L130 80H84Z" cut="M84 80H130C126 98 88 98 84 80Z">
-        <path d="M104 38L98 78M110 38L116 78" stroke={tone.bronze} strokeWidth="3" />
-        <Arrow at={[109, 93]} from={[142, 100]} />
-      </Groove>
-    </Close>
-  ),
-  'cutline-bottom/flat-or-undercut': (id) => (
-    <Close id={id}>
-      <Groove top="M100 36H114L120 80H94Z" cut="M94 80H120L128 102H86Z">
-        <Strokes d="M104 37L100 79M110 37L114 79" of={tone.bronze} />
-        <Arrow at={[124, 98]} from={[148, 84]} />
-      </Groove>
-    </Close>
-  ),
-  'cutline-bottom/ragged': (id) => (
-    <Close id={id}>
-      <Block seed="groove" metal={tone.bronze} rough={0.3}>
-        <path d="M106 36L111 44L103 52L112 60L101 68L110 76L104 80L110 88L103 96L109 104L104 114H99L103 104L97 96L104 88L98 80L105 76L95 68L106 60L98 52L106 44L102 36Z" fill={tone.black} />
-        <Strokes d="M60 50H78M62 64H74M138 48H152M140 66H152" of={tone.gloss} width={1.6} />
-      </Block>
-    </Close>
-  ),
-  'cutline-end/tapers': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <Flat d="M46 46Q90 50 146 62Q90 70 46 72Z" of={tone.rustDeep} />
-      <Strokes d="M46 60L146 62" />
-      <Arrow at={[146, 60]} from={[136, 30]} />
-    </Close>
-  ),
-  'cutline-end/stops-square': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <Flat d="M46 48H134V72H46Z" of={tone.rustDeep} />
-      <Strokes d="M46 60H128L134 48M128 60L134 72" />
-      <Flat d="M134 50l8 4v12l-8 4z" of={tone.gold} />
-      <Arrow at={[138, 52]} from={[132, 26]} />
-    </Close>
-  ),
-  'cutline-end/rounds-off': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <Flat d="M46 46H128A14 14 0 0 1 128 74H46Z" of={tone.rustDeep} />
-      <path d="M46 56H126A5 5 0 0 1 126 66H46" stroke={tone.bronze} strokeWidth="2.4" />
-      <Arrow at={[142, 60]} from={[148, 32]} />
-    </Close>
-  ),
-  'cutline-end/runs-out-branching': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <Strokes d={cracked('branching-a', [46, 58], [98, 60], 3)} width={4} />
-      <Strokes d={`${cracked('branching-b', [98, 60], [144, 34], 3)}${cracked('branching-c', [98, 60], [140, 84], 3)}`} width={2.2} />
-      <Strokes d={`${cracked('branching-d', [120, 48], [150, 56], 2)}${cracked('branching-e', [118, 72], [126, 96], 2)}${cracked('branching-f', [78, 58], [92, 34], 2)}`} />
-    </Close>
-  ),
-  'cutline-order/in-a-design': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <path d="M50 24H164M50 96H164M52 82L72 40L92 82L112 40L132 82L152 40L172 82" strokeWidth="2.4" />
-      <path d="M72 66a5 5 0 1 0 .1 0M112 66a5 5 0 1 0 .1 0M92 44a5 5 0 1 0 .1 0M132 44a5 5 0 1 0 .1 0" strokeWidth="1.8" />
-    </Close>
-  ),
-  'cutline-order/parallel-bundle': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <path d="M58 50l70-16M62 56l88-20M58 62l76-17M66 66l84-19M60 73l82-19M70 77l80-18M64 84l78-18M76 87l70-16M72 94l58-13" />
-    </Close>
-  ),
-  'cutline-order/across-everything': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <path d="M50 24H164M50 96H164M52 82L72 40L92 82L112 40L132 82L152 40L172 82" stroke={tone.rustDeep} strokeWidth="2.4" />
-      <path d="M54 30L158 92M50 70L140 8M78 112L128 14" />
-      <path d="M55 33L159 95M51 73L141 11M80 112L130 14" stroke={tone.gloss} strokeWidth="0.9" />
-    </Close>
-  ),
-  'cutline-order/net-or-branches': (id) => (
-    <Close id={id} ground={tone.bronze}>
-      <Strokes
-        d={['a', 'b', 'c', 'd'].map((word, index) => cracked(`mud-${word}`, [64 + index * 26, 10], [58 + index * 30, 110], 6)).join('') + ['e', 'f', 'g'].map((word, index) => cracked(`mud-${word}`, [54, 32 + index * 26], [160, 30 + index * 28], 5, 9)).join('')}
-        width={1.5}
-      />
-    </Close>
-  ),
+/** Dents, holes, relief and the marks of tools. */
+export const dentsAndRelief: Drawings = {
   'dots-rim/pushed-up-rim': (id) => (
     <Close id={id}>
       <Dent cut="M95 80C97 102 117 102 119 80Z">
@@ -188,7 +90,11 @@ export const metalAnswers: Drawings = {
   'openwork-edge/made-edge': (id) => (
     <Close id={id} ground={tone.bronze}>
       <Hole d="M107 22L142 60L107 98L72 60Z">
-        <path d="M107 14L149 60L107 106L65 60ZM107 24L74 60L107 96L140 60Z" fill={tone.gold} fillRule="evenodd" />
+        <path
+          d="M107 14L149 60L107 106L65 60ZM107 24L74 60L107 96L140 60Z"
+          fill={tone.gold}
+          fillRule="evenodd"
+        />
         <Strokes d="M107 14V24M149 60H140M107 106V96M65 60H74" />
         <Arrow at={[92, 36]} from={[66, 22]} />
       </Hole>
@@ -213,7 +119,10 @@ export const metalAnswers: Drawings = {
   'openwork-edge/torn-or-burred': (id) => (
     <Close id={id} ground={tone.bronze}>
       <Hole d="M76 50L98 40L108 46L124 34L140 54L130 64L142 78L118 84L104 78L90 90L74 70Z">
-        <Flat d="M76 50L98 40L88 30L70 38ZM124 34L140 54L152 42L136 24ZM142 78L118 84L128 98L150 92ZM90 90L74 70L62 82L78 100Z" of={tone.gold} />
+        <Flat
+          d="M76 50L98 40L88 30L70 38ZM124 34L140 54L152 42L136 24ZM142 78L118 84L128 98L150 92ZM90 90L74 70L62 82L78 100Z"
+          of={tone.gold}
+        />
         <Shadow d="M98 40L108 46L124 34L118 30L108 38L100 34Z" />
         <Arrow at={[140, 40]} from={[150, 62]} />
       </Hole>
@@ -221,10 +130,25 @@ export const metalAnswers: Drawings = {
   ),
   'relief-form/soft-edged': (id) => (
     <Close id={id} ground={tone.leather}>
-      <path d="M107 16Q113 16 118 21L146 52Q152 60 146 68L118 99Q107 108 96 99L68 68Q62 60 68 52L96 21Q101 16 107 16Z" fill={tone.bronze} />
-      <path d="M107 17Q113 17 118 22L145 52Q149 57 149 60Q124 63 109 56Q103 40 107 17Z" fill={tone.gold} stroke="none" />
-      <path d="M149 60Q149 63 145 68L118 98Q112 103 107 103Q104 78 110 64Q128 58 149 60Z" fill={tone.rustDeep} stroke="none" />
-      <path d="M107 103Q102 103 96 98L69 68Q65 63 65 60Q88 58 104 64Q110 78 107 103Z" fill={tone.rust} stroke="none" />
+      <path
+        d="M107 16Q113 16 118 21L146 52Q152 60 146 68L118 99Q107 108 96 99L68 68Q62 60 68 52L96 21Q101 16 107 16Z"
+        fill={tone.bronze}
+      />
+      <path
+        d="M107 17Q113 17 118 22L145 52Q149 57 149 60Q124 63 109 56Q103 40 107 17Z"
+        fill={tone.gold}
+        stroke="none"
+      />
+      <path
+        d="M149 60Q149 63 145 68L118 98Q112 103 107 103Q104 78 110 64Q128 58 149 60Z"
+        fill={tone.rustDeep}
+        stroke="none"
+      />
+      <path
+        d="M107 103Q102 103 96 98L69 68Q65 63 65 60Q88 58 104 64Q110 78 107 103Z"
+        fill={tone.rust}
+        stroke="none"
+      />
       <Strokes d="M80 50Q88 36 100 30" of={tone.gloss} width={3.6} />
     </Close>
   ),
@@ -234,7 +158,10 @@ export const metalAnswers: Drawings = {
       <path d="M153 60L107 106V60Z" fill={tone.rustDeep} />
       <path d="M107 106L61 60H107Z" fill={tone.rust} />
       <path d="M61 60L107 14V60Z" fill={tone.bronze} />
-      <path d="M112 26l34 34M112 33l27 27M112 40l20 20M102 26L68 60M102 33L75 60M102 40L82 60M102 94L68 64M102 86L80 64M112 94l32-30M112 86l22-22" strokeWidth="0.8" />
+      <path
+        d="M112 26l34 34M112 33l27 27M112 40l20 20M102 26L68 60M102 33L75 60M102 40L82 60M102 94L68 64M102 86L80 64M112 94l32-30M112 86l22-22"
+        strokeWidth="0.8"
+      />
     </Close>
   ),
   'relief-form/swelling': (id) => (
@@ -247,7 +174,13 @@ export const metalAnswers: Drawings = {
   ),
   'relief-form/shapeless-lumps': (id) => (
     <Close id={id} ground={tone.bronze}>
-      {[[78, 38, 16], [128, 34, 12], [98, 70, 20], [138, 74, 14], [70, 92, 11]].map(([x = 0, y = 0, r = 1]) => (
+      {[
+        [78, 38, 16],
+        [128, 34, 12],
+        [98, 70, 20],
+        [138, 74, 14],
+        [70, 92, 11],
+      ].map(([x = 0, y = 0, r = 1]) => (
         <g key={x}>
           <Shadow d={blot(`lump-${x}`, [x + 4, y + 4], r, r * 0.8, 0.3, 9)} />
           <Flat d={blot(`lump-${x}`, [x, y], r, r * 0.8, 0.3, 9)} of={tone.rust} />
@@ -257,14 +190,28 @@ export const metalAnswers: Drawings = {
   ),
   'toolmark-kind/facets-or-dents': (id) => (
     <Close id={id} ground={tone.bronze}>
-      {[[76, 36], [108, 32], [138, 42], [70, 66], [102, 62], [134, 72], [86, 94], [120, 98]].map(([x = 0, y = 0], index) => (
+      {[
+        [76, 36],
+        [108, 32],
+        [138, 42],
+        [70, 66],
+        [102, 62],
+        [134, 72],
+        [86, 94],
+        [120, 98],
+      ].map(([x = 0, y = 0], index) => (
         <path
           key={x}
           d={`M${x - 16} ${y}L${x - 6} ${y - 14}L${x + 10} ${y - 13}L${x + 16} ${y + 2}L${x + 5} ${y + 14}L${x - 10} ${y + 12}Z`}
           fill={[tone.gold, tone.bronze, tone.rust][index % 3]}
         />
       ))}
-      <Shine at={[[72, 38], [98, 66]]} />
+      <Shine
+        at={[
+          [72, 38],
+          [98, 66],
+        ]}
+      />
     </Close>
   ),
   'toolmark-kind/rounded-polish': (id) => (
@@ -291,8 +238,18 @@ export const metalAnswers: Drawings = {
   ),
   'toolmark-kind/soft-and-fluid': (id) => (
     <Close id={id} ground={tone.bronze}>
-      <path d="M52 44Q76 30 96 46T150 40M50 62Q76 48 98 64T156 58M54 80Q78 66 100 82T152 76" stroke={tone.rustDeep} strokeWidth="6" strokeLinecap="round" />
-      <path d="M52 41Q76 27 96 43T150 37M50 59Q76 45 98 61T156 55M54 77Q78 63 100 79T152 73" stroke={tone.gloss} strokeWidth="1.6" strokeLinecap="round" />
+      <path
+        d="M52 44Q76 30 96 46T150 40M50 62Q76 48 98 64T156 58M54 80Q78 66 100 82T152 76"
+        stroke={tone.rustDeep}
+        strokeWidth="6"
+        strokeLinecap="round"
+      />
+      <path
+        d="M52 41Q76 27 96 43T150 37M50 59Q76 45 98 61T156 55M54 77Q78 63 100 79T152 73"
+        stroke={tone.gloss}
+        strokeWidth="1.6"
+        strokeLinecap="round"
+      />
     </Close>
   ),
 }

@@ -1,0 +1,43 @@
+import type { Drawings } from '../kit/drawn.ts'
+import { blackFills } from './black-fills.tsx'
+import { cutLines } from './cut-lines.tsx'
+import { dentsAndRelief } from './dents-and-relief.tsx'
+import { fields } from './fields.tsx'
+import { glassSkins } from './glass-skins.tsx'
+import { goldFilms } from './gold-films.tsx'
+import { grainAndLeather } from './grain-and-leather.tsx'
+import { greenForms } from './green-forms.tsx'
+import { greenLayers } from './green-layers.tsx'
+import { ironBlack } from './iron-black.tsx'
+import { ironBreaks } from './iron-breaks.tsx'
+import { ironCrusts } from './iron-crusts.tsx'
+import { leadAnswers } from './lead-and-tin.tsx'
+import { onIron } from './on-iron.tsx'
+import { pegsAndCells } from './pegs-and-cells.tsx'
+import { silverAnswers } from './silver.tsx'
+import { threadAnswers } from './threads.tsx'
+import { whiteSkins } from './white-skins.tsx'
+import { wiresAndGlints } from './wires-and-glints.tsx'
+
+/** The drawings of answers to questions, by `question/answer`. */
+export const answers: Drawings = {
+  ...blackFills,
+  ...cutLines,
+  ...dentsAndRelief,
+  ...fields,
+  ...glassSkins,
+  ...goldFilms,
+  ...grainAndLeather,
+  ...greenForms,
+  ...greenLayers,
+  ...ironBlack,
+  ...ironBreaks,
+  ...ironCrusts,
+  ...leadAnswers,
+  ...onIron,
+  ...pegsAndCells,
+  ...silverAnswers,
+  ...threadAnswers,
+  ...whiteSkins,
+  ...wiresAndGlints,
+}

@@ -11,6 +11,7 @@ import { addRecords } from './services/add-records.ts'
 import { boxLabels } from './services/box-labels.ts'
 import { enterFlood } from './services/enter-flood.ts'
 import { evidenceTable } from './services/evidence-table.ts'
+import { enterResult } from './services/enter-result.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
 import { exportStore } from './services/export-store.ts'
@@ -97,6 +98,7 @@ const services = {
   changeWater,
   enterFlood,
   evidenceTable,
+  enterResult,
   exportFile,
   exportRecords,
   exportStore,

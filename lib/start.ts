@@ -37,6 +37,7 @@ import { logSpread } from './services/log-spread.ts'
 import { logView } from './services/log-view.ts'
 import { moveFind } from './services/move-find.ts'
 import { packStore } from './services/pack-store.ts'
+import { planAnalyses } from './services/plan-analyses.ts'
 import { planFinds, planRecord } from './services/plan-finds.ts'
 import type { World } from './services/ports.ts'
 import { findProject, latestChanges, listPeople, listProjects, startProject } from './services/projects.ts'
@@ -132,6 +133,7 @@ const services = {
   noteLid,
   packStore,
   placeLogger,
+  planAnalyses,
   planFinds,
   planRecord,
   readLogFile,

@@ -3,6 +3,8 @@ import type { Command } from './command.ts'
 /** Every command by the words that call it. Loaded when called, so that one command does not pay for another. */
 export const commands: Readonly<Record<string, () => Promise<{ readonly command: Command }>>> = {
   plan: () => import('./plan.ts'),
+  interpretations: () => import('./interpretations.ts'),
+  requests: () => import('./requests.ts'),
   explain: () => import('./explain.ts'),
   import: () => import('./import.ts'),
   export: () => import('./export.ts'),

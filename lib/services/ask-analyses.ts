@@ -1,6 +1,7 @@
 import type { IsoDate } from '../base/calendar.ts'
 import { assemble, type Assemblage, type AssemblageAsked } from '../evidence/assemblage.ts'
 import type { AssemblageFind } from '../evidence/assemblage-find.ts'
+import { hoursInLine, readHours } from '../evidence/assemblage-hours.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { assemblageFind } from './assemblage-finds.ts'
@@ -12,6 +13,9 @@ export interface AnalysesOfFile {
   readonly open: number
   readonly assemblage: Assemblage
 }
+
+/** Hours as typed on one line: `xrf=6,ct=4slots`. */
+export const hoursOfLine = (line: string, knowledge: Knowledge) => readHours(hoursInLine(line), knowledge)
 
 /** A find by its site and number: two sites may number alike. */
 const idOf = ({ site_code, find_number }: ConditionRecord) =>

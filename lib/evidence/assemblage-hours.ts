@@ -1,7 +1,7 @@
 import { given, refused, type Outcome } from '../base/outcome.ts'
-import type { Allowance } from '../evidence/assemblage.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { closest, nameKey } from '../record/likeness.ts'
+import { closest, nameKey, slips } from '../record/likeness.ts'
+import type { Allowance } from './assemblage.ts'
 
 /** What is wrong with the hours somebody gave; every one of them, so that all can be mended at once. */
 export type HoursFlaw =
@@ -36,7 +36,9 @@ function methodNamed(text: string, knowledge: Knowledge): string | HoursFlaw {
   ])
   const found = names.find(({ key }) => key === wanted)
   if (found !== undefined) return found.id
-  return { flaw: 'no-method', given: text, suggestion: closest(wanted, names)?.id ?? null }
+  // Short names are confused by a single slip, which is too much for a heading but not for one of a dozen methods.
+  const meant = closest(wanted, names) ?? names.find(({ key }) => slips(wanted, key, 1) <= 1)
+  return { flaw: 'no-method', given: text, suggestion: meant?.id ?? null }
 }
 
 /** Hours as typed, a method and its amount each: as pairs of a form, or as `xrf=6,ct=4slots` in one line. */

@@ -1,6 +1,8 @@
 import type { Matter } from '../knowledge/evidence.ts'
 import type { EvidenceBase } from './base.ts'
-import { groupSeen, likelihood, priorWeights } from './joint.ts'
+import { likelihoodBeside } from './beside.ts'
+import { groupSeen, unseen } from './group-seen.ts'
+import { priorWeights } from './joint.ts'
 import { tablesOf, type Tables } from './mappings.ts'
 import type { Places } from './places.ts'
 import type { Lookup } from './read-cells.ts'
@@ -37,10 +39,14 @@ export function drawFrom(matter: Matter, base: EvidenceBase, lookup: Lookup, ran
   const wide = truth.rivals.length
   const rival = pick(priorWeights(truth, lookup), random())
   const scratch = new Float64Array(wide)
-  const states = truth.groups.map((table) => {
-    const seen = groupSeen(table, [], truth.rivals, lookup)
-    const chances = table.states.map((_, state) => likelihood(seen, [state], wide, scratch)[rival]!)
-    return pick(chances, random())
+  const drawn = truth.groups.map((table) => unseen(groupSeen(table, [], truth.rivals, lookup)))
+  const states = truth.groups.map((table, at) => {
+    const chances = table.states.map(
+      (_, state) => likelihoodBeside(drawn, at, [state], wide, scratch)[rival]!,
+    )
+    const state = pick(chances, random())
+    drawn[at] = { ...drawn[at]!, possible: [state] }
+    return state
   })
   return { truth, rival, states }
 }

@@ -1,4 +1,6 @@
-import { likelihood, probabilities, update, weightsWithout, type Joint } from './joint.ts'
+import { likelihoodBeside } from './beside.ts'
+import { unseen } from './group-seen.ts'
+import { probabilities, update, weightsWithout, type Joint } from './joint.ts'
 
 /**
  * What a look would tell. The gain is the mutual information [bit] between what would show and which rival is true, all
@@ -47,15 +49,20 @@ export function gainBits(joint: Joint, set: readonly number[]): number {
   const scratch = new Float64Array(size)
   const before = probabilities(joint.weights, wide)
   const layers = open.map(() => new Float64Array(size))
+  const known = [...joint.groups]
+  for (const group of open) known[group] = unseen(known[group]!)
   const walk = (at: number, from: Float64Array): number => {
-    const seen = joint.groups[open[at]!]!
+    const group = open[at]!
+    const seen = joint.groups[group]!
     const last = at === open.length - 1
     const into = layers[at]!
     let bits = 0
     for (const state of seen.possible) {
-      likelihood(seen, [state], wide, scratch)
+      likelihoodBeside(known, group, [state], wide, scratch)
       for (let one = 0; one < size; one++) into[one] = from[one]! * scratch[one]!
+      known[group] = { ...seen, possible: [state] }
       bits += last ? told(probabilities(into, wide), before) : walk(at + 1, into)
+      known[group] = unseen(seen)
     }
     return bits
   }
@@ -77,7 +84,10 @@ export function showings(joint: Joint, group: number): readonly Showing[] {
   const without = weightsWithout(joint, [group])
   return seen.possible.map((state) => {
     const weights = without.slice()
-    const chance = update(weights, likelihood(seen, [state], wide, new Float64Array(weights.length)))
+    const chance = update(
+      weights,
+      likelihoodBeside(joint.groups, group, [state], wide, new Float64Array(weights.length)),
+    )
     return {
       state,
       chance,

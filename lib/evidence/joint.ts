@@ -1,6 +1,7 @@
 import type { EvidenceBase } from './base.ts'
-import { mistaken, type Mistaken } from './failures.ts'
-import { tablesFor, type GroupTable, type PriorTable, type Tables } from './mappings.ts'
+import { likelihoodBeside } from './beside.ts'
+import { groupSeen, observed, unseen, type GroupSeen } from './group-seen.ts'
+import { tablesFor, type PriorTable, type Tables } from './mappings.ts'
 import { possibleStates } from './outcome.ts'
 import { allHold, type Lookup } from './read-cells.ts'
 import type { Matter } from '../knowledge/evidence.ts'
@@ -16,30 +17,6 @@ export interface Joint {
   readonly weights: Float64Array
   readonly groups: readonly GroupSeen[]
 }
-
-export interface GroupSeen {
-  readonly table: GroupTable
-  /** Numbers of the states that the record leaves possible. */
-  readonly possible: readonly number[]
-  /** How the method may go wrong here; reckoned when first asked for, since most groups of a find are not looked at. */
-  readonly mistaken: () => Mistaken | null
-}
-
-export function groupSeen(
-  table: GroupTable,
-  possible: readonly number[],
-  rivals: readonly string[],
-  lookup: Lookup,
-): GroupSeen {
-  let known: Mistaken | null | undefined
-  return {
-    table,
-    possible,
-    mistaken: () => (known === undefined ? (known = mistaken(table, rivals, lookup)) : known),
-  }
-}
-
-export const observed = ({ table, possible }: GroupSeen): boolean => possible.length < table.states.length
 
 /** The priors that may be the first to hold: all up to the one that surely does. */
 function candidates(tables: readonly PriorTable[], lookup: Lookup): readonly PriorTable[] {
@@ -83,35 +60,6 @@ export function priorWeights({ mappings, priors }: Tables, lookup: Lookup): Floa
   return weights
 }
 
-/** How likely it is, by mapping and rival, that one of these states shows. */
-export function likelihood(
-  seen: GroupSeen,
-  states: readonly number[],
-  wide: number,
-  into: Float64Array,
-): Float64Array {
-  const { shares, states: all } = seen.table
-  const step = all.length * wide
-  const count = shares.length / step
-  into.fill(0)
-  for (const state of states) {
-    let at = 0
-    for (let k = 0; k < count; k++) {
-      const from = k * step + state * wide
-      for (let rival = 0; rival < wide; rival++) into[at++]! += shares[from + rival]!
-    }
-  }
-  const wrong = seen.mistaken()
-  if (wrong === null) return into
-  const added = new Float64Array(wide)
-  for (const state of states)
-    for (let rival = 0; rival < wide; rival++) added[rival]! += wrong.added[state * wide + rival]!
-  for (let at = 0; at < into.length;) {
-    for (let rival = 0; rival < wide; rival++, at++) into[at] = into[at]! * wrong.left[rival]! + added[rival]!
-  }
-  return into
-}
-
 /** `weights` times what is observed, scaled to sum to one; and how likely it was. */
 export function update(weights: Float64Array, likely: Float64Array): number {
   let sum = 0
@@ -127,8 +75,12 @@ export function jointOf(tables: Tables, lookup: Lookup): Joint {
   const groups = tables.groups.map((table) =>
     groupSeen(table, possibleStates(table, lookup), tables.rivals, lookup),
   )
-  for (const seen of groups)
-    if (observed(seen)) update(weights, likelihood(seen, seen.possible, wide, scratch))
+  const known = groups.map(unseen)
+  groups.forEach((seen, at) => {
+    if (!observed(seen)) return
+    update(weights, likelihoodBeside(known, at, seen.possible, wide, scratch))
+    known[at] = seen
+  })
   return { tables, weights, groups }
 }
 
@@ -148,7 +100,7 @@ export function withState(joint: Joint, group: number, state: number): Joint {
   const seen = joint.groups[group]!
   const weights = weightsWithout(joint, [group])
   const wide = joint.tables.rivals.length
-  update(weights, likelihood(seen, [state], wide, new Float64Array(weights.length)))
+  update(weights, likelihoodBeside(joint.groups, group, [state], wide, new Float64Array(weights.length)))
   return { ...joint, weights, groups: joint.groups.with(group, { ...seen, possible: [state] }) }
 }
 
@@ -159,11 +111,13 @@ export function withState(joint: Joint, group: number, state: number): Joint {
 export function weightsWithout({ weights, groups, tables }: Joint, without: readonly number[]): Float64Array {
   const left = weights.slice()
   const wide = tables.rivals.length
+  const known = [...groups]
   for (const group of without) {
-    const seen = groups[group]!
+    const seen = known[group]!
     if (!observed(seen)) continue
-    const likely = likelihood(seen, seen.possible, wide, new Float64Array(left.length))
+    const likely = likelihoodBeside(known, group, seen.possible, wide, new Float64Array(left.length))
     for (let at = 0; at < left.length; at++) left[at]! /= likely[at]!
+    known[group] = unseen(seen)
   }
   return left
 }

@@ -3,6 +3,7 @@ import type { Cell } from '../knowledge/knowledge.ts'
 import type { EvidenceBase } from './base.ts'
 import { shareOf } from './failures.ts'
 import { grades, odds, within } from './grades.ts'
+import { twinOf, type Twin } from './twins.ts'
 import { evenPlaces, mappings, shared, type Places } from './places.ts'
 
 /**
@@ -30,6 +31,8 @@ export interface GroupTable {
   readonly states: readonly { readonly id: string; readonly when: readonly Cell[] }[]
   /** By mapping, state and rival, the rival running fastest. */
   readonly shares: Float64Array
+  /** The group that measures the same thing by another method. */
+  readonly twin: Twin | null
   /** How often each failure of the group happens where it can. */
   readonly failing: readonly number[]
 }
@@ -46,7 +49,7 @@ function statesOf(group: Group): GroupTable['states'] {
 }
 
 function groupTable(
-  matter: string,
+  matter: Matter,
   group: Group,
   base: EvidenceBase,
   rivals: readonly string[],
@@ -61,7 +64,7 @@ function groupTable(
     rivals.forEach((rival, column) => {
       const grade: Grade = fits[state]![rival]!
       const word = places(`grade ${grade}`)
-      const own = places(`${matter} ${group.id} ${id} ${rival}`)
+      const own = places(`${matter.id} ${group.id} ${id} ${rival}`)
       for (let k = 0; k < count; k++)
         shares[(k * states.length + state) * wide + column] = within(grades[grade], shared(word[k]!, own[k]!))
     })
@@ -74,7 +77,8 @@ function groupTable(
       for (let state = 0; state < states.length; state++) shares[first + state * wide]! /= sum
     }
   }
-  return { group, states, shares, failing: group.failures.map((failure) => shareOf(failure, base)) }
+  const failing = group.failures.map((failure) => shareOf(failure, base))
+  return { group, states, shares, twin: twinOf(group, matter.groups), failing }
 }
 
 function priorTable(name: string, prior: Prior, places: Places, count: number): PriorTable {
@@ -107,7 +111,7 @@ export function tablesOf(matter: Matter, base: EvidenceBase, places: Places, cou
     priors: matter.rivals.map(({ id, priors }) =>
       priors.map((prior, at) => priorTable(`${matter.id} ${id} prior-${at}`, prior, once, count)),
     ),
-    groups: matter.groups.map((group) => groupTable(matter.id, group, base, rivals, once, count)),
+    groups: matter.groups.map((group) => groupTable(matter, group, base, rivals, once, count)),
   }
 }
 

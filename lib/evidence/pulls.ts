@@ -1,5 +1,7 @@
 import type { SourceRef } from '../knowledge/knowledge.ts'
-import { likelihood, observed, type GroupSeen, type Joint } from './joint.ts'
+import { likelihoodBeside } from './beside.ts'
+import { observed, type GroupSeen } from './group-seen.ts'
+import type { Joint } from './joint.ts'
 
 /** A thing seen that speaks for an explanation, or against it. */
 export interface Pull {
@@ -33,8 +35,9 @@ function strengthOf(times: number): Strength | null {
  * How many times as likely what is seen of a group is under each rival as under the others, each of them counting by how
  * likely all the rest of the evidence makes it. So a group speaks for a rival exactly where leaving it out would lower it.
  */
-function timesOf(seen: GroupSeen, weights: Float64Array, wide: number, scratch: Float64Array): Float64Array {
-  const likely = likelihood(seen, seen.possible, wide, scratch)
+function timesOf({ groups, weights, tables }: Joint, group: number, scratch: Float64Array): Float64Array {
+  const wide = tables.rivals.length
+  const likely = likelihoodBeside(groups, group, groups[group]!.possible, wide, scratch)
   const withIt = new Float64Array(wide)
   const without = new Float64Array(wide)
   for (let at = 0; at < weights.length;) {
@@ -65,18 +68,14 @@ function told({ table: { group }, possible, mistaken }: GroupSeen): Omit<Pull, '
 }
 
 /** What speaks for each rival and against it, the strongest first. */
-export function pullsOf({
-  tables,
-  groups,
-  weights,
-}: Joint): readonly { for: readonly Pull[]; against: readonly Pull[] }[] {
-  const wide = tables.rivals.length
+export function pullsOf(joint: Joint): readonly { for: readonly Pull[]; against: readonly Pull[] }[] {
+  const { tables, groups, weights } = joint
   const found = tables.rivals.map(() => ({ for: [] as Pull[], against: [] as Pull[] }))
   const scratch = new Float64Array(weights.length)
-  for (const seen of groups) {
+  for (const [group, seen] of groups.entries()) {
     if (!observed(seen)) continue
     const said = told(seen)
-    timesOf(seen, weights, wide, scratch).forEach((times, rival) => {
+    timesOf(joint, group, scratch).forEach((times, rival) => {
       const strength = strengthOf(times)
       if (strength !== null) found[rival]![times > 1 ? 'for' : 'against'].push({ ...said, strength, times })
     })

@@ -1,4 +1,4 @@
-import { observed } from '../evidence/joint.ts'
+import { observed } from '../evidence/group-seen.ts'
 import { raisedBy, type Raised } from '../evidence/raised.ts'
 import { weighedOf } from '../evidence/weigh.ts'
 import type { IsoDate } from '../base/calendar.ts'

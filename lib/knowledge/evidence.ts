@@ -77,6 +77,8 @@ export interface Group {
   readonly by: string
   /** The question whose answers its states are; null where it is read from other facts. */
   readonly question: string | null
+  /** The group of this matter that another method measures the same thing for: states of one id tell the same once. */
+  readonly sameCauseAs: string | null
   readonly states: readonly State[]
   /** It was looked at or measured, and no state holds. */
   readonly rest: { readonly says: string; readonly fits: Fits }

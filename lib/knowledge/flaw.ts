@@ -82,6 +82,11 @@ export interface FlawAbout {
     readonly question: string
     readonly of: string
   }
+  'same-cause': {
+    readonly group: string
+    readonly as: string
+    readonly wrong: 'paired' | 'one-method' | 'nothing-shared'
+  }
   'standing-answer': { readonly answer: string }
   'grade-without-source': { readonly of: string }
   'memory-rules-out': { readonly state: string; readonly rival: string }

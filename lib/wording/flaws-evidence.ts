@@ -12,6 +12,7 @@ type Code =
   | 'state-covered'
   | 'state-unmeasured'
   | 'by-differs'
+  | 'same-cause'
   | 'standing-answer'
   | 'energies-fall'
   | 'fractions-sum'
@@ -59,6 +60,12 @@ export const evidenceSentences: { readonly [One in Code]: (about: FlawAbout[One]
       : `${state} is found by ${by} and reads no result of it; let "when" read ${either(wants)}.`,
   'by-differs': ({ group, by, question, of }) =>
     `${group} is found by ${by} and its question ${question} by ${of}; let both say the same.`,
+  'same-cause': ({ group, as, wrong }) =>
+    ({
+      paired: `${as} has a twin already; ${group} cannot be another.`,
+      'one-method': `${group} and ${as} are found by one method; make them one group.`,
+      'nothing-shared': `${group} and ${as} share no state; give states that tell the same one id.`,
+    })[wrong],
   'standing-answer': ({ answer }) => `${answer} is an answer of every question; leave it out.`,
   'energies-fall': ({ element, from, to }) =>
     `The energies of ${element} fall from ${from} to ${to}; they rise, and only an edge stands twice.`,

@@ -16,6 +16,7 @@ const telling = (by: string, more: Partial<Group> = {}): Group => ({
   label: by,
   by,
   question: `by-${by}`,
+  sameCauseAs: null,
   states: [state('yes', fits('typical', 'excluded', 'excluded'))],
   rest: { says: 'no', fits: fits('rare', 'typical', 'typical') },
   failures: [],
@@ -166,6 +167,7 @@ describe('requests', () => {
     const lines = {
       ...telling('x-radiography'),
       question: null,
+      sameCauseAs: null,
       states: [
         state('lines', fits('typical', 'excluded', 'excluded'), {
           fact: 'radiograph',
@@ -216,6 +218,7 @@ describe('several methods together', () => {
         ...(at === 5 ? telling('xrf') : dull('xrf')),
         id: `g${at}`,
         question: `q${at}`,
+        sameCauseAs: null,
       })),
     )
     const [wide] = raisedBy(many.found, many.base)

@@ -53,6 +53,7 @@ function groupOf(at: number, rivals: readonly string[], { failures }: Shape): fc
       label: `group ${at}`,
       by: at % 2 === 0 ? 'eye' : 'xrf',
       question: `question-${at}`,
+      sameCauseAs: null,
       states: fits.slice(1).map((own, state_) => state(`state-${state_}`, own)),
       rest: { says: 'none of them', fits: fits[0]! },
       failures,

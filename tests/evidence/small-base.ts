@@ -60,6 +60,7 @@ export const edge: Group = {
   label: 'How it ends',
   by: 'eye',
   question: 'edge',
+  sameCauseAs: null,
   states: [
     state('lifting', fits('rare', 'frequent', 'excluded')),
     state('worn', fits('frequent', 'occasional', 'rare')),
@@ -73,6 +74,7 @@ export const elements: Group = {
   label: 'Elements of the skin',
   by: 'xrf',
   question: null,
+  sameCauseAs: null,
   states: [
     state('silver', fits('excluded', 'typical', 'excluded'), { fact: 'xrf', any: ['Ag'] }),
     state('tin', fits('typical', 'rare', 'typical'), { fact: 'xrf', any: ['Sn'] }),
@@ -89,6 +91,7 @@ export const ground: Group = {
   label: 'Where it lay',
   by: 'record',
   question: null,
+  sameCauseAs: null,
   states: [state('sea', fits('rare', 'rare', 'occasional'), { fact: 'burial', any: ['marine'] })],
   rest: { says: 'it lay on land', fits: fits('typical', 'typical', 'typical') },
   failures: [],

@@ -81,6 +81,7 @@ export const group = z.strictObject({
   label: sentence,
   by: z.string(),
   question: z.string().optional(),
+  'same-cause-as': z.string().optional(),
   states: z.array(state).min(1),
   rest: z.strictObject({ says: sentence, fits, corrected }),
   failures: z.array(failure).optional(),

@@ -40,6 +40,7 @@ export function linkGroup({ written, place }: WrittenGroup, around: Surroundings
     label: fillSentence(written.label, 'label', place('label'), shelf, new Set()),
     by: written.by,
     question: written.question ?? null,
+    sameCauseAs: written['same-cause-as'] ?? null,
     states,
     rest: {
       says: fillSentence(written.rest.says, 'rest.says', place('rest', 'says'), shelf, new Set()),

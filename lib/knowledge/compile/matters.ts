@@ -10,6 +10,7 @@ import * as forms from './evidence-shapes.ts'
 import { checkDuplicates, linkGroup, type WrittenGroup } from './groups.ts'
 import type { Matters } from './physics.ts'
 import { fillSentence } from './sentence.ts'
+import { linkTwins } from './twins.ts'
 import type { Written } from './shapes.ts'
 import { checkId, checkSources, unknownId, type Shelf } from './shelf.ts'
 
@@ -66,7 +67,11 @@ export function linkMatter({ head, rivals, groups }: WrittenMatter, linked: Link
       new Set(),
     ),
     rivals: rivals.map((rival) => linkRival(rival, linked.domains, shelf)),
-    groups: groups.map((group) => linkGroup(group, around)),
+    groups: linkTwins(
+      groups,
+      groups.map((group) => linkGroup(group, around)),
+      shelf,
+    ),
     contested: written.contested ?? null,
   }
 }

@@ -1,5 +1,6 @@
 import type { Drawings } from '../kit/drawn.ts'
 import { blackFills } from './black-fills.tsx'
+import { blackLayers } from './black-layers.tsx'
 import { cutLines } from './cut-lines.tsx'
 import { dentsAndRelief } from './dents-and-relief.tsx'
 import { fields } from './fields.tsx'
@@ -14,6 +15,7 @@ import { ironCrusts } from './iron-crusts.tsx'
 import { leadAnswers } from './lead-and-tin.tsx'
 import { onIron } from './on-iron.tsx'
 import { pegsAndCells } from './pegs-and-cells.tsx'
+import { placeAnswers } from './places.tsx'
 import { silverAnswers } from './silver.tsx'
 import { threadAnswers } from './threads.tsx'
 import { whiteSkins } from './white-skins.tsx'
@@ -37,6 +39,8 @@ export const answers: Drawings = {
   ...onIron,
   ...pegsAndCells,
   ...silverAnswers,
+  ...placeAnswers,
+  ...blackLayers,
   ...threadAnswers,
   ...whiteSkins,
   ...wiresAndGlints,

@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react'
 import { Block } from '../kit/block.tsx'
 import { heaped, type Point, strewn } from '../kit/chance.ts'
 import type { Drawings } from '../kit/drawn.ts'
@@ -6,27 +5,11 @@ import { Arrow, Close } from '../kit/lens.tsx'
 import { shard } from '../kit/lines.ts'
 import { Flat, Glint, Grains, Shadow, Shine, Stipple, Strokes } from '../kit/marks.tsx'
 import { tone } from '../kit/tones.ts'
+import { Lying } from './lying.tsx'
 
 const crust = [{ of: tone.rust, deep: 10, rough: 2 }]
 
 const grain = <Stipple seed="crust-grain" box={[58, 40, 98, 38]} count={36} />
-
-/** The whole knife lying, with its wooden grip riveted on. */
-function Lying({ specks, children }: { readonly specks: readonly Point[]; readonly children?: ReactNode }) {
-  return (
-    <>
-      <path d="M6 66Q24 38 104 36V84Q40 86 6 66Z" fill={tone.rust} stroke={tone.ink} strokeWidth="1.4" />
-      <path d="M104 40H154V80H104Z" fill={tone.wood} stroke={tone.ink} strokeWidth="1.4" />
-      <Strokes d="M108 48H150M108 56H150M108 64H150M108 72H150" of={tone.soft} />
-      <g fill={tone.rust}>
-        <circle cx="116" cy="60" r="4" />
-        <circle cx="142" cy="60" r="4" />
-      </g>
-      <Grains points={specks} of={tone.gloss} size={3} />
-      {children}
-    </>
-  )
-}
 
 const row = (y: number): Point[] =>
   Array.from({ length: 8 }, (_, index) => [38 + index * 8, y + (index % 2) * 5] as const)

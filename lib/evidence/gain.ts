@@ -1,6 +1,6 @@
 import { likelihoodBeside } from './beside.ts'
 import { unseen } from './group-seen.ts'
-import { probabilities, update, weightsWithout, type Joint } from './joint.ts'
+import { probabilities, weightsWithout, withState, type Joint } from './joint.ts'
 
 /**
  * What a look would tell. The gain is the mutual information [bit] between what would show and which rival is true, all
@@ -28,16 +28,27 @@ function triable(joint: Joint, open: readonly number[]): readonly number[] {
   return ordered.flatMap(({ group }) => ((product *= ways(group)) <= mostOutcomes ? [group] : []))
 }
 
-/** Bits told by one thing that shows: its probability with each rival, against each for itself. */
-function told(together: Float64Array, before: Float64Array): number {
-  let chance = 0
-  for (const both of together) chance += both
+const sumOf = (shares: Float64Array) => shares.reduce((sum, one) => sum + one, 0)
+
+/** Bits told by one thing that shows: how far from where they stood the rivals then stand, by how likely it is. */
+function told(chance: number, then: Float64Array, before: Float64Array): number {
   let bits = 0
   for (let rival = 0; rival < before.length; rival++) {
-    const both = together[rival]!
-    if (both > 0) bits += both * Math.log2(both / (chance * before[rival]!))
+    const share = then[rival]!
+    if (share > 0) bits += share * Math.log2(share / before[rival]!)
   }
-  return bits
+  return chance * bits
+}
+
+/** The same from weights that sum to how likely it is. */
+function toldBy(weights: Float64Array, before: Float64Array): number {
+  const together = probabilities(weights, before.length)
+  const chance = sumOf(together)
+  return told(
+    chance,
+    together.map((both) => both / chance),
+    before,
+  )
 }
 
 /** Expected information [bit] of observing a set of groups of one matter together. */
@@ -45,9 +56,16 @@ export function gainBits(joint: Joint, set: readonly number[]): number {
   const open = triable(joint, unsettled(joint, set))
   if (open.length === 0) return 0
   const wide = joint.tables.rivals.length
+  const before = probabilities(joint.weights, wide)
+  if (open.length === 1) {
+    const all = showings(joint, open[0]!)
+    return Math.max(
+      0,
+      all.reduce((sum, { chance, probable }) => sum + told(chance, probable, before), 0),
+    )
+  }
   const size = joint.weights.length
   const scratch = new Float64Array(size)
-  const before = probabilities(joint.weights, wide)
   const layers = open.map(() => new Float64Array(size))
   const known = [...joint.groups]
   for (const group of open) known[group] = unseen(known[group]!)
@@ -61,7 +79,7 @@ export function gainBits(joint: Joint, set: readonly number[]): number {
       likelihoodBeside(known, group, [state], wide, scratch)
       for (let one = 0; one < size; one++) into[one] = from[one]! * scratch[one]!
       known[group] = { ...seen, possible: [state] }
-      bits += last ? told(probabilities(into, wide), before) : walk(at + 1, into)
+      bits += last ? toldBy(into, before) : walk(at + 1, into)
       known[group] = unseen(seen)
     }
     return bits
@@ -74,24 +92,38 @@ export interface Showing {
   /** Number of the state among those of the group. */
   readonly state: number
   readonly chance: number
+  /** The probability of each rival then. */
+  readonly probable: Float64Array
+  /** All that would be known then; made when it is read. */
   readonly after: Joint
 }
 
-/** All that a look at one group may still show; the chances sum to one. */
+const remembered = new WeakMap<Joint, Map<number, readonly Showing[]>>()
+
+/** All that a look at one group may still show; the chances sum to one. Reckoned once for what is known. */
 export function showings(joint: Joint, group: number): readonly Showing[] {
-  const seen = joint.groups[group]!
+  const known = remembered.get(joint) ?? new Map<number, readonly Showing[]>()
+  remembered.set(joint, known)
+  const before = known.get(group)
+  if (before) return before
   const wide = joint.tables.rivals.length
   const without = weightsWithout(joint, [group])
-  return seen.possible.map((state) => {
-    const weights = without.slice()
-    const chance = update(
-      weights,
-      likelihoodBeside(joint.groups, group, [state], wide, new Float64Array(weights.length)),
-    )
+  const scratch = new Float64Array(without.length)
+  const all = joint.groups[group]!.possible.map((state): Showing => {
+    likelihoodBeside(joint.groups, group, [state], wide, scratch)
+    for (let at = 0; at < scratch.length; at++) scratch[at]! *= without[at]!
+    const together = probabilities(scratch, wide)
+    const chance = sumOf(together)
+    let after: Joint | undefined
     return {
       state,
       chance,
-      after: { ...joint, weights, groups: joint.groups.with(group, { ...seen, possible: [state] }) },
+      probable: together.map((both) => both / chance),
+      get after() {
+        return (after ??= withState(joint, group, state))
+      },
     }
   })
+  known.set(group, all)
+  return all
 }

@@ -2,7 +2,7 @@ import { probabilities, type Joint } from './joint.ts'
 import { showings } from './gain.ts'
 import { rangesIn, type Range } from './ranges.ts'
 import { standingOf, type Standing } from './standing.ts'
-import { restId } from './mappings.ts'
+import { restId, type Tables } from './mappings.ts'
 
 /** What one thing that a look may show would mean. */
 export interface Meaning {
@@ -23,19 +23,21 @@ export interface Stand {
   readonly standing: Standing
 }
 
-/** Who leads, and how far the matter is decided; the latter, which takes all ranges, is reckoned when it is read. */
-export function standOf({ tables, weights }: Joint): Stand {
-  const probable = probabilities(weights, tables.rivals.length)
+/** Who leads, and how far the matter is decided; the latter, which takes ranges, is reckoned when it is read. */
+function standBy(tables: Tables, probable: Float64Array, weights: () => Float64Array): Stand {
   const leader = probable.indexOf(Math.max(...probable))
   let standing: Standing | undefined
   return {
     leader: tables.rivals[leader]!,
     probability: probable[leader]!,
     get standing() {
-      return (standing ??= standingIn(weights, probable))
+      return (standing ??= standingIn(weights(), probable))
     },
   }
 }
+
+export const standOf = ({ tables, weights }: Joint): Stand =>
+  standBy(tables, probabilities(weights, tables.rivals.length), () => weights)
 
 function standingIn(weights: Float64Array, probable: Float64Array): Standing {
   const rangeOf = rangesIn(weights, probable.length)
@@ -51,17 +53,12 @@ function standingIn(weights: Float64Array, probable: Float64Array): Standing {
   return standingOf(rivals.sort((a, b) => b.probability - a.probability))
 }
 
-const remembered = new WeakMap<Joint, Map<number, readonly Meaning[]>>()
-
-/** What each answer of a group would mean, in the order of its states; reckoned once for what is known. */
+/** What each answer of a group would mean, in the order of its states. */
 export function meaningsOf(joint: Joint, group: number): readonly Meaning[] {
-  const known = remembered.get(joint) ?? new Map<number, readonly Meaning[]>()
-  remembered.set(joint, known)
-  const before = known.get(group)
-  if (before) return before
   const { group: written, states } = joint.groups[group]!.table
-  const means = showings(joint, group).map(({ state, chance, after }): Meaning => {
-    const stand = standOf(after)
+  return showings(joint, group).map((showing): Meaning => {
+    const { state, chance, probable } = showing
+    const stand = standBy(joint.tables, probable, () => showing.after.weights)
     return {
       group: written.id,
       state: states[state]?.id ?? restId,
@@ -74,8 +71,6 @@ export function meaningsOf(joint: Joint, group: number): readonly Meaning[] {
       },
     }
   })
-  known.set(group, means)
-  return means
 }
 
 /**

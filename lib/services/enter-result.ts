@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util'
 import type { IsoDate } from '../base/calendar.ts'
 import { given, refused, type Outcome } from '../base/outcome.ts'
-import { missing, type Trouble } from '../base/trouble.ts'
+import { missing, type Answer, type Trouble } from '../base/trouble.ts'
 import { resultNote } from '../wording/identification.ts'
 import { bringUpToDate, enterRecords } from './enter-records.ts'
 import type { Identification, IdentificationGiven } from './identification.ts'
@@ -102,26 +102,13 @@ const trimmed = (asked: ResultGiven): ResultGiven => ({
   words: asked.words.trim(),
 })
 
-/**
- * A result comes in. It is kept as a new condition record of its day, with all that the newest one says: nothing is
- * overwritten. Where somebody says what it is, that is entered too, with what was thought before; both are kept or neither.
- * Everything that is wrong is told at once.
- */
-export async function enterResult(
-  world: World,
-  given_: ResultGiven,
-  by: Actor,
-): Promise<Outcome<ResultEntered, readonly Trouble[]>> {
-  const asked = trimmed(given_)
+const tries = 5
+
+function keepAll(world: World, asked: ResultGiven, find: Find, by: Actor): Answer<ResultEntered> {
   const { findId, found } = asked
-  const stood = await world.store.read(async (reads) => given(await standing(reads, findId)))
-  if (!stood.ok) return refused([stood.problems])
-  if (stood.value === null) return refused([missing('find', findId)])
-  const faults = resultFaults(asked, stood.value.newest.record, world)
-  if (faults.length > 0) return refused(faults)
-  const kept = await world.store.write<ResultEntered>('enter-result', by, async (writes) => {
-    // Its standing is written first: whoever enters something of the same find at this moment waits, and builds on this.
-    await bringUpToDate(writes, world, [stood.value!.find])
+  return world.store.write('enter-result', by, async (writes) => {
+    // Its standing is written first: whoever enters a result of the same find at this moment waits, and builds on this.
+    await bringUpToDate(writes, world, [find])
     const now = await standing(writes, findId)
     if (now === null) return refused(missing('find', findId))
     // What is found is entered before the result, so that it is held against what was thought without it.
@@ -136,7 +123,34 @@ export async function enterResult(
     const { recordId, isNew } = nothingMeasured
       ? { recordId: now.newest.id, isNew: false }
       : await keepRecord(writes, world, now, asked, by)
+    // Who began earlier and waited longer would stand behind the one it builds on: it begins anew.
+    const last = await standing(writes, findId)
+    if (last?.newest.id !== recordId)
+      return refused({ kind: 'changed-meanwhile', what: 'record', id: recordId })
     return given({ findId, recordId, alreadyThere: !nothingMeasured && !isNew, identification })
   })
-  return kept.ok ? kept : refused([kept.problems])
+}
+
+/**
+ * A result comes in. It is kept as a new condition record of its day, with all that the newest one says: nothing is
+ * overwritten. Where somebody says what it is, that is entered too, with what was thought before; both are kept or neither.
+ * Everything that is wrong is told at once.
+ */
+export async function enterResult(
+  world: World,
+  given_: ResultGiven,
+  by: Actor,
+): Promise<Outcome<ResultEntered, readonly Trouble[]>> {
+  const asked = trimmed(given_)
+  const { findId } = asked
+  const stood = await world.store.read(async (reads) => given(await standing(reads, findId)))
+  if (!stood.ok) return refused([stood.problems])
+  if (stood.value === null) return refused([missing('find', findId)])
+  const faults = resultFaults(asked, stood.value.newest.record, world)
+  if (faults.length > 0) return refused(faults)
+  for (let attempt = 1; ; attempt += 1) {
+    const kept = await keepAll(world, asked, stood.value.find, by)
+    if (kept.ok) return kept
+    if (kept.problems.kind !== 'changed-meanwhile' || attempt === tries) return refused([kept.problems])
+  }
 }

@@ -43,8 +43,8 @@ describe.each(engines)('a result that comes in, on %s', (engine) => {
     return value(await at.services.addRecords({ projectId, records: [one] }, assistant)).finds[0]!.id
   }
   const shown = async (findId: string) => value(await at.services.showFind({ findId }))
-  const enter = async (findId: string, more: Partial<ResultGiven> = {}) => {
-    const entered = await at.services.enterResult({ ...result, ...more, findId }, conservator)
+  const enter = async (findId: string, more: Partial<ResultGiven> = {}, by = conservator) => {
+    const entered = await at.services.enterResult({ ...result, ...more, findId }, by)
     if (!entered.ok) throw new Error(JSON.stringify(entered.problems))
     return entered.value
   }
@@ -103,7 +103,8 @@ describe.each(engines)('a result that comes in, on %s', (engine) => {
     const one = { method: 'xrf', report: ['xrf:Cu+Sn'], found: null }
     const other = { method: 'x-radiography', report: ['radiograph:core-solid'], found: null }
     const third = { method: 'raman', report: ['raman:cassiterite'], found: null }
-    await Promise.all([enter(id, one), enter(id, other), enter(id, third)])
+    const person = (name: string) => ({ ...conservator, name, device: `computer of ${name}` })
+    await Promise.all([one, other, third].map((each, at) => enter(id, each, person(`Reader ${at}`))))
     const newest = (await shown(id)).history[0]!.kept.record
     expect(newest.tests?.toSorted()).toEqual(['radiograph:core-solid', 'raman:cassiterite', 'xrf:Cu+Sn'])
   })

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import Link from 'next/link'
 import { urgencies, urgencyWords } from '../../lib/wording/marks.ts'
 import { countWords } from '../../lib/wording/list.ts'
 import { FindList } from '../_finds/find-list.tsx'
@@ -40,6 +41,9 @@ export default async function Bench({ searchParams }: { readonly searchParams: S
         <p className="soft">
           {chosen.name} {chosen.invented && <Invented />}
           {`: ${start.byUrgency.map(({ urgency, finds }) => `${urgencyWords[urgency].label} ${finds}`).join(', ')}`}
+        </p>
+        <p>
+          <Link href="/bench/analyses">Analyses worth asking for</Link>
         </p>
       </header>
       {groups.map(({ urgency, finds }) => (

@@ -5,10 +5,16 @@ import type { Knowledge } from '../knowledge/knowledge.ts'
 import { askAnalyses, hoursOfLine, type AnalysesOfFile } from '../services/ask-analyses.ts'
 import { planFile } from '../services/plan-file.ts'
 import { isProblem } from '../services/record-source.ts'
-import { hoursFlawWords, leftOutWords, questionsWords, settlesWords } from '../wording/analyses-text.ts'
+import {
+  consideredWords,
+  hoursFlawWords,
+  leftOutWords,
+  questionsWords,
+  settlesWords,
+} from '../wording/analyses-text.ts'
 import { stopWords } from '../wording/plan-text.ts'
 import { problemWords } from '../wording/problems.ts'
-import { consideredWords, requestsText } from '../wording/requests-text.ts'
+import { requestsText } from '../wording/requests-text.ts'
 import { exit, textOption, type Command } from './command.ts'
 import { fileArgument } from './file-argument.ts'
 import { knowledgeHere } from './knowledge-here.ts'
@@ -68,7 +74,12 @@ function gapPercent({ weightedBits, boundWeightedBits }: Assemblage): number {
   return boundWeightedBits > 0 ? (100 * (boundWeightedBits - weightedBits)) / boundWeightedBits : 0
 }
 
-function planJson({ finds, open, assemblage }: AnalysesOfFile, knowledge: Knowledge, asOf: IsoDate, sampling: boolean) {
+function planJson(
+  { finds, open, assemblage }: AnalysesOfFile,
+  knowledge: Knowledge,
+  asOf: IsoDate,
+  sampling: boolean,
+) {
   const { methods, gainBits, weightedBits, boundWeightedBits, proved, leftOut, candidates } = assemblage
   return {
     asOf,

@@ -86,7 +86,8 @@ function asksOf(
   })
 }
 
-const optionOf = ({ options }: Candidate, { choice }: Pick<Chosen, 'choice'>, at: number) => options[choice[at]!]!
+const optionOf = ({ options }: Candidate, { choice }: Pick<Chosen, 'choice'>, at: number) =>
+  options[choice[at]!]!
 
 function gainOf(candidates: readonly Candidate[], chosen: Pick<Chosen, 'choice'>): number {
   return candidates.reduce((sum, candidate, at) => {
@@ -153,7 +154,9 @@ export function batchesOf(
   chosen: Chosen,
   further: number,
 ): readonly MethodBatch[] {
-  const all = candidates.flatMap((candidate, at) => asksOf(candidate, optionOf(candidate, chosen, at).asks, allowed))
+  const all = candidates.flatMap((candidate, at) =>
+    asksOf(candidate, optionOf(candidate, chosen, at).asks, allowed),
+  )
   const byMethod = Map.groupBy(all, ({ method }) => method)
   return allowed.map(({ method, hours, places }, at) => {
     const asks = (byMethod.get(method.id) ?? []).toSorted(mostFirst)

@@ -1,7 +1,13 @@
 import { exchange } from './assemblage-exchange.ts'
 import { chooseFirst } from './assemblage-first.ts'
 import { pricesOf, type Prices } from './assemblage-prices.ts'
-import { tableOf, worthOf, type AssemblageProblem, type Choice, type OptionTable } from './assemblage-problem.ts'
+import {
+  tableOf,
+  worthOf,
+  type AssemblageProblem,
+  type Choice,
+  type OptionTable,
+} from './assemblage-problem.ts'
 import { searchRest } from './assemblage-proof.ts'
 
 export interface Chosen {
@@ -30,9 +36,16 @@ export function choose(problem: AssemblageProblem): Chosen {
 }
 
 /** The same finds with more slots: never worth less than before. */
-export function chooseAgain({ table, prices, choice }: Chosen, before: readonly number[], slots: readonly number[]): Chosen {
+export function chooseAgain(
+  { table, prices, choice }: Chosen,
+  before: readonly number[],
+  slots: readonly number[],
+): Chosen {
   // The bound holds at any prices: the further slots are bought at them.
-  const bound = slots.reduce((sum, more, method) => sum + prices.each[method]! * (more - before[method]!), prices.bound)
+  const bound = slots.reduce(
+    (sum, more, method) => sum + prices.each[method]! * (more - before[method]!),
+    prices.bound,
+  )
   return finished(table, slots, { each: prices.each, bound }, exchange(table, slots, choice), patienceAgain)
 }
 

@@ -74,7 +74,8 @@ function toldOf(open: readonly Open[], known: Map<string, number>): PartTold['to
     let bits = 0
     let weighted = 0
     open.forEach(({ raised, groups, stakes }, at) => {
-      const asked = groups.reduce((set, found, method) => set | (found.length > 0 ? 1 << method : 0), 0) & methods
+      const asked =
+        groups.reduce((set, found, method) => set | (found.length > 0 ? 1 << method : 0), 0) & methods
       if (asked === 0) return
       const key = `${at} ${asked}`
       const gain =

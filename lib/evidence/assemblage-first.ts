@@ -14,8 +14,7 @@ export function chooseFirst(table: OptionTable, slots: readonly number[], prices
     for (let at = from[find]!; at < from[find + 1]!; at++) {
       let after = worth[at]!
       let cost = 0
-      for (let method = 0; method < methods; method++)
-        cost += prices[method]! * uses[at * methods + method]!
+      for (let method = 0; method < methods; method++) cost += prices[method]! * uses[at * methods + method]!
       after -= cost
       paid[at] = after
       const rate = cost > 0 ? worth[at]! / cost : worth[at]! > 0 ? Infinity : 0

@@ -6,7 +6,7 @@ import type { Allowance } from './assemblage.ts'
 /** What is wrong with the hours somebody gave; every one of them, so that all can be mended at once. */
 export type HoursFlaw =
   | { readonly flaw: 'nothing-given' }
-  | { readonly flaw: 'no-method'; readonly given: string; readonly suggestion: string | null }
+  | { readonly flaw: 'no-method'; readonly given: string; readonly meant: readonly string[] }
   | { readonly flaw: 'no-number'; readonly method: string; readonly given: string }
   | { readonly flaw: 'too-many'; readonly method: string; readonly given: string }
   | { readonly flaw: 'twice'; readonly method: string }
@@ -15,16 +15,36 @@ export type HoursFlaw =
 export const mostHours = 8_760
 const mostPlaces = 100_000
 
-const amount = /^(\d+(?:\.\d*)?|\.\d+)\s*(h|hours?|slots?|places?)?$/i
+const amount = /^(\d+(?:[.,]\d*)?|[.,]\d+)\s*(h|hours?|slots?|places?)?$/i
 
 function readOne(method: string, text: string): Allowance | HoursFlaw {
   const read = amount.exec(text)
   if (read === null) return { flaw: 'no-number', method, given: text }
-  const number = Number(read[1])
+  const number = Number(read[1]!.replace(',', '.'))
   if (!/^[sp]/i.test(read[2] ?? ''))
-    return number > mostHours ? { flaw: 'too-many', method, given: text } : { method, hours: number, slots: null }
+    return number > mostHours
+      ? { flaw: 'too-many', method, given: text }
+      : { method, hours: number, slots: null }
   if (!Number.isInteger(number)) return { flaw: 'no-number', method, given: text }
-  return number > mostPlaces ? { flaw: 'too-many', method, given: text } : { method, hours: null, slots: number }
+  return number > mostPlaces
+    ? { flaw: 'too-many', method, given: text }
+    : { method, hours: null, slots: number }
+}
+
+/**
+ * Methods that may have been meant: a slip of the finger away, or of which it is a part. Short names lie so close together
+ * that one slip may mean two of them.
+ */
+function meantBy(
+  wanted: string,
+  names: readonly { readonly key: string; readonly id: string }[],
+): readonly string[] {
+  const near = closest(wanted, names)
+  const found =
+    near === null
+      ? names.filter(({ key }) => slips(wanted, key, 1) <= 1 || (wanted.length > 3 && key.includes(wanted)))
+      : [near]
+  return [...new Set(found.map(({ id }) => id))]
 }
 
 /** A method by its id or its name, however it is spelt. */
@@ -36,9 +56,7 @@ function methodNamed(text: string, knowledge: Knowledge): string | HoursFlaw {
   ])
   const found = names.find(({ key }) => key === wanted)
   if (found !== undefined) return found.id
-  // Short names are confused by a single slip, which is too much for a heading but not for one of a dozen methods.
-  const meant = closest(wanted, names) ?? names.find(({ key }) => slips(wanted, key, 1) <= 1)
-  return { flaw: 'no-method', given: text, suggestion: meant?.id ?? null }
+  return { flaw: 'no-method', given: text, meant: meantBy(wanted, names) }
 }
 
 /** Hours as typed, a method and its amount each: as pairs of a form, or as `xrf=6,ct=4slots` in one line. */

@@ -30,7 +30,9 @@ function asksOf(parts: readonly PartTold[], methods: readonly Method[]): readonl
   const asks = methods.flatMap((method, at): readonly Ask[] => {
     const told = parts.filter(({ telling }) => telling.includes(at))
     if (told.length === 0) return []
-    return seesAll(method) ? [{ method: at, parts: told }] : told.map((part) => ({ method: at, parts: [part] }))
+    return seesAll(method)
+      ? [{ method: at, parts: told }]
+      : told.map((part) => ({ method: at, parts: [part] }))
   })
   const tells = ({ method, parts }: Ask) =>
     parts.reduce((sum, { together }) => sum + together(1 << method).weighted, 0)
@@ -52,7 +54,10 @@ function bitsIn(set: number): number {
 }
 
 /** What a set of asks tells of a find together [bit], and its weight. */
-export function toldBy(asks: readonly Ask[], weight: number): { readonly gainBits: number; readonly worth: number } {
+export function toldBy(
+  asks: readonly Ask[],
+  weight: number,
+): { readonly gainBits: number; readonly worth: number } {
   let gainBits = 0
   let weighted = 0
   for (const [part, set] of setsOf(asks)) {

@@ -16,7 +16,12 @@ const rounds = 8
 const steps = 160
 
 /** What the finds would come to at these prices, and the slots they would take. */
-function boundAt(table: OptionTable, slots: readonly number[], prices: Float64Array, used: Int32Array): number {
+function boundAt(
+  table: OptionTable,
+  slots: readonly number[],
+  prices: Float64Array,
+  used: Int32Array,
+): number {
   const { from, worth, uses, methods } = table
   used.fill(0)
   let sum = 0

@@ -64,9 +64,9 @@ export function searchRest(
   if (open.length > mostOpen) return { choice: known, proved: false }
   // Who loses most by leaving the best option comes first: their ways are closed soonest.
   open.sort((a, b) => b.ways[1]!.loss - a.ways[1]!.loss || a.find - b.find)
-  const most = open.map(() => new Array<number>(methods).fill(0))
-  const least = open.map(() => new Array<number>(methods).fill(0))
-  const none = new Array<number>(methods).fill(0)
+  const none = slots.map(() => 0)
+  const most = open.map(() => [...none])
+  const least = open.map(() => [...none])
   for (let at = open.length - 1; at >= 0; at--) {
     for (let method = 0; method < methods; method++) {
       const takes = open[at]!.ways.map(({ uses }) => uses[method]!)

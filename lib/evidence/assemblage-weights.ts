@@ -4,4 +4,5 @@
  */
 const significances: Readonly<Record<string, number>> = { high: 2, medium: 1, low: 0.5, unknown: 1 }
 
-export const significanceWeight = (significance: string | null): number => significances[significance ?? 'unknown'] ?? 1
+export const significanceWeight = (significance: string | null): number =>
+  significances[significance ?? 'unknown'] ?? 1

@@ -95,7 +95,8 @@ async function newestRecords(reads: Reads, projectId: string): Promise<readonly 
   for (;;) {
     const page: readonly Find[] = await reads.finds.page(projectId, after, findsAtOnce)
     const newest = new Map<string, KeptRecord>()
-    for (const record of await reads.records.ofFinds(page.map(({ id }) => id))) newest.set(record.findId, record)
+    for (const record of await reads.records.ofFinds(page.map(({ id }) => id)))
+      newest.set(record.findId, record)
     for (const find of page) {
       const record = newest.get(find.id)
       if (record !== undefined) all.push({ find, record })

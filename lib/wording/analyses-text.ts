@@ -59,14 +59,18 @@ export function someWords(names: readonly string[]): string {
 
 type Naming = (find: string) => string
 
+const ordinals = ['second', 'third', 'fourth', 'fifth']
+
 /** "Another hour of X-ray fluorescence would settle most of the question for TW-0412 and TW-0077." */
 export function furtherWords(
   { label }: { readonly label: string },
   batch: Pick<MethodBatch, 'oneMoreAtHours' | 'hours' | 'candidates' | 'asks'>,
   further: Further,
   nameOf: Naming,
+  before = 0,
 ): string {
-  const more = further.hours === null ? 'Another place' : 'Another hour'
+  const unit = further.hours === null ? 'place' : 'hour'
+  const more = before === 0 ? `Another ${unit}` : `A ${ordinals[before - 1] ?? 'further'} further ${unit}`
   if (further.adds.length === 0) {
     if (batch.candidates === 0) return `${label} could tell nothing of what stands open on these finds.`
     if (batch.hours !== null && further.hours !== null && further.hours < batch.oneMoreAtHours - 1e-6)
@@ -102,7 +106,9 @@ export function leftOutLines(
     const { method, because } = group[0]!
     const finds = group.flatMap(({ find }) => (find === null ? [] : [nameOf(find.id)]))
     const label = method === null ? '' : (knowledge.methods[method]?.label ?? method)
-    const who = [label, ...(finds.length === 0 ? [] : [listWords(finds)])].filter((part) => part !== '').join(', ')
+    const who = [label, ...(finds.length === 0 ? [] : [listWords(finds)])]
+      .filter((part) => part !== '')
+      .join(', ')
     return { who, finds, why: leftOutWords[because] }
   })
 }
@@ -114,7 +120,7 @@ export function hoursFlawWords(flaw: HoursFlaw, knowledge: Knowledge): string {
     case 'nothing-given':
       return 'No hours are given. Give them for at least one method, as xrf=6,x-radiography=10.'
     case 'no-method': {
-      const meant = flaw.suggestion === null ? '' : ` Did you mean “${flaw.suggestion}”?`
+      const meant = flaw.meant.length === 0 ? '' : ` Did you mean ${listWords(flaw.meant, 'or')}?`
       const all = Object.keys(knowledge.methods).toSorted()
       return `There is no method “${flaw.given}”.${meant} There are: ${all.join(', ')}.`
     }
@@ -133,6 +139,11 @@ export function hoursFlawWords(flaw: HoursFlaw, knowledge: Knowledge): string {
 export function nearnessWords(worth: number, bound: number, proved: boolean): string {
   if (proved || bound <= worth + 1e-9) return 'No other choice would settle more.'
   const percent = (100 * (bound - worth)) / bound
-  const most = percent < 0.1 ? 'a thousandth part' : `${(Math.ceil(percent * 10) / 10).toLocaleString('en-GB')} %`
+  const most =
+    percent < 0.1 ? 'a thousandth part' : `${(Math.ceil(percent * 10) / 10).toLocaleString('en-GB')} %`
   return `No other choice would settle more than ${most} more.`
 }
+
+/** What the list is made of. */
+export const consideredWords = (finds: number, open: number, candidates: number): string =>
+  `${countWords(finds, 'find')}; on ${open.toLocaleString('en-GB')} something stands open, and these methods could tell something of ${candidates.toLocaleString('en-GB')}.`

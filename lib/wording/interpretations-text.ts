@@ -44,15 +44,28 @@ export function standingSentence(rivals: readonly Interpretation[], knowledge: K
 }
 
 const leanings = (label: string, of: readonly Leaning[]): readonly string[] =>
-  of.length === 0 ? [] : [`${label} ${of.slice(0, mostLeanings).map(({ says }) => says).join('; ')}.`]
+  of.length === 0
+    ? []
+    : [
+        `${label} ${of
+          .slice(0, mostLeanings)
+          .map(({ says }) => says)
+          .join('; ')}.`,
+      ]
 
 /** The matters of a find, each with its rivals, in the order of the plan. */
-export function mattersOf(interpretations: readonly Interpretation[]): readonly (readonly Interpretation[])[] {
+export function mattersOf(
+  interpretations: readonly Interpretation[],
+): readonly (readonly Interpretation[])[] {
   const matters = Map.groupBy(interpretations, ({ component, matter }) => JSON.stringify([component, matter]))
   return [...matters.values()]
 }
 
-function aboutWords({ component, about, matter }: Interpretation, parts: number, knowledge: Knowledge): string {
+function aboutWords(
+  { component, about, matter }: Interpretation,
+  parts: number,
+  knowledge: Knowledge,
+): string {
   const field = knowledge.matters[matter]?.about.find(({ value }) => value === about)?.field ?? 'seen'
   const what = valueLabel(field, about, knowledge)
   return parts > 1 ? `${component}, ${explanationCase(what)}` : what
@@ -71,10 +84,9 @@ export function interpretationsText(
     const about = aboutWords(leader!, record.components.length, knowledge)
     return [
       wrap('  ', `${about}: ${standingSentence(rivals, knowledge)}`),
-      ...[
-        ...leanings('Speaks for it:', leader!.for),
-        ...leanings('Speaks against it:', leader!.against),
-      ].map((line) => wrap('      ', line)),
+      ...[...leanings('Speaks for it:', leader!.for), ...leanings('Speaks against it:', leader!.against)].map(
+        (line) => wrap('      ', line),
+      ),
     ]
   })
   return lines.length === 0 ? '' : [findWords(record, knowledge), ...lines].join('\n')

@@ -11,7 +11,6 @@ import {
   settlesWords,
 } from './analyses-text.ts'
 import { capital } from './capital.ts'
-import { countWords } from './list.ts'
 import { wrap } from './wrap.ts'
 
 function batchText(batch: MethodBatch, knowledge: Knowledge): string {
@@ -29,7 +28,12 @@ function batchText(batch: MethodBatch, knowledge: Knowledge): string {
     wrap('  ', `Who: ${method.who}.${method.leave ? ' The owner must have agreed in writing.' : ''}`),
     ...method.cautions.map(({ text }) => wrap('  ', `Careful: ${text}`)),
     ...(lines.length === 0 ? ['  Nothing is sent there.'] : lines),
-    ...batch.further.slice(0, 1).map((one) => wrap('  ', furtherWords(method, batch, one, (id) => id))),
+    ...batch.further.slice(0, 1).map((one) =>
+      wrap(
+        '  ',
+        furtherWords(method, batch, one, (id) => id),
+      ),
+    ),
   ].join('\n')
 }
 
@@ -46,7 +50,3 @@ export function requestsText(assemblage: Assemblage, knowledge: Knowledge): stri
     ...(sent === 0 ? [] : [nearnessWords(weightedBits, boundWeightedBits, proved)]),
   ].join('\n\n')
 }
-
-/** What the list is made of. */
-export const consideredWords = (finds: number, open: number, candidates: number): string =>
-  `${countWords(finds, 'find')}; on ${open.toLocaleString('en-GB')} something stands open, and these methods could tell something of ${candidates.toLocaleString('en-GB')}.`

@@ -9,9 +9,13 @@ export function assemblageModel({ slots, finds }: AssemblageProblem): string {
   const sum = (terms: readonly (readonly [number, string])[]) =>
     terms.length === 0 ? '0 x0_0' : terms.map(([times, name]) => `${times} ${name}`).join(' + ')
   const rows = [
-    ...finds.map((options, find) => `f${find}: ${options.map((_, option) => name(find, option)).join(' + ')} <= 1`),
+    ...finds.map(
+      (options, find) => `f${find}: ${options.map((_, option) => name(find, option)).join(' + ')} <= 1`,
+    ),
     ...slots.map((most, method) => {
-      const terms = all.flatMap(({ name, uses }) => (uses[method]! > 0 ? [[uses[method]!, name] as const] : []))
+      const terms = all.flatMap(({ name, uses }) =>
+        uses[method]! > 0 ? [[uses[method]!, name] as const] : [],
+      )
       return `m${method}: ${sum(terms)} <= ${most}`
     }),
   ]

@@ -1,6 +1,7 @@
 import type { Drawings } from '../kit/drawn.ts'
 import { blackFills } from './black-fills.tsx'
 import { blackLayers } from './black-layers.tsx'
+import { blooms } from './blooms.tsx'
 import { cutLines } from './cut-lines.tsx'
 import { dentsAndRelief } from './dents-and-relief.tsx'
 import { fields } from './fields.tsx'
@@ -9,13 +10,16 @@ import { goldFilms } from './gold-films.tsx'
 import { grainAndLeather } from './grain-and-leather.tsx'
 import { greenForms } from './green-forms.tsx'
 import { greenLayers } from './green-layers.tsx'
+import { holesAndDents } from './holes-and-dents.tsx'
 import { ironBlack } from './iron-black.tsx'
 import { ironBreaks } from './iron-breaks.tsx'
 import { ironCrusts } from './iron-crusts.tsx'
 import { leadAnswers } from './lead-and-tin.tsx'
 import { onIron } from './on-iron.tsx'
+import { organicPlaces } from './organic-places.tsx'
 import { pegsAndCells } from './pegs-and-cells.tsx'
 import { placeAnswers } from './places.tsx'
+import { redsAndCells } from './reds-and-cells.tsx'
 import { silverAnswers } from './silver.tsx'
 import { threadAnswers } from './threads.tsx'
 import { whiteSkins } from './white-skins.tsx'
@@ -41,6 +45,10 @@ export const answers: Drawings = {
   ...silverAnswers,
   ...placeAnswers,
   ...blackLayers,
+  ...holesAndDents,
+  ...organicPlaces,
+  ...redsAndCells,
+  ...blooms,
   ...threadAnswers,
   ...whiteSkins,
   ...wiresAndGlints,

@@ -37,7 +37,7 @@ export interface RequestMatter {
   /** The question put to the method. */
   readonly asks: string
   readonly gainBits: number
-  /** What each outcome would mean, group by group. */
+  /** What each outcome would mean, group by group; reckoned when it is read. */
   readonly means: readonly Meaning[]
   /** How the method may go wrong on this part. */
   readonly misleads: readonly {
@@ -67,7 +67,9 @@ function matterOf({ raised: { joint, matter }, groups, gainBits }: Tellable): Re
     matter: matter.id,
     asks: matter.asks,
     gainBits,
-    means: groups.flatMap((group) => meaningsOf(joint, group)),
+    get means() {
+      return groups.flatMap((group) => meaningsOf(joint, group))
+    },
     misleads: groups.flatMap((group) =>
       (joint.groups[group]!.mistaken()?.failures ?? []).map(({ id, says, as, sources }) => ({
         group: matter.groups[group]!.id,

@@ -13,22 +13,26 @@ import { Supposed } from './supposed.ts'
 export interface FindOccasion extends Occasion {
   /** What of this find has been identified, oldest first. */
   readonly identified?: readonly Identified[]
+  /** True works out what each answer of an analysis would change in the plan: for the one find that somebody looks at. */
+  readonly answers?: boolean
 }
 
 /**
  * The whole plan for one condition record: what the rules say, what the evidence makes of what was seen, and what is worth
- * asking for. What each answer would change is worked out only where questions are asked for: a queue of thousands needs none.
+ * asking for. Without questions, for queues of thousands, it asks for what the rules ask for and weighs nothing against it.
  */
 export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion: FindOccasion): Plan {
   const facts = factsOf(record, knowledge.vocabulary.textWords, occasion.asOf)
   const plan = assessFacts(record.find_number, facts, knowledge, occasion)
   const raised = withIdentified(raisedBy(facts, knowledge), occasion.identified ?? [])
-  const lookNext = occasion.questions === false ? [] : joinLookNext(plan, raised, facts, knowledge)
+  const interpretations = interpretationsOf(raised.map(weighedOf))
+  if (occasion.questions === false) return { ...plan, interpretations }
+  const lookNext = joinLookNext(plan, raised, facts, knowledge)
   if (raised.length === 0) return { ...plan, lookNext }
-  const supposed = occasion.questions === false ? null : new Supposed(record, plan, knowledge, occasion)
+  const supposed = occasion.answers === true ? new Supposed(record, plan, knowledge, occasion) : null
   return {
     ...plan,
-    interpretations: interpretationsOf(raised.map(weighedOf)),
+    interpretations,
     requests: joinRequests(plan, raised, facts, knowledge, supposed),
     lookNext,
   }

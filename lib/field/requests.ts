@@ -60,7 +60,7 @@ function statementOf(request: EvidenceRequest, knowledge: Knowledge): readonly S
   })
 }
 
-const meaningsOf = (request: EvidenceRequest, supposed: Supposed | null): readonly Meaning[] =>
+const meaningsOf = (request: EvidenceRequest, supposed: Supposed): readonly Meaning[] =>
   request.matters.flatMap(({ matter, means }) =>
     means.map(({ says, chance, leader, probability }) => ({
       component: request.component,
@@ -69,7 +69,7 @@ const meaningsOf = (request: EvidenceRequest, supposed: Supposed | null): readon
       chance,
       interpretation: leader,
       probability,
-      changes: supposed?.changes(request.component, matter, leader) ?? [],
+      changes: supposed.changes(request.component, matter, leader),
     })),
   )
 
@@ -96,7 +96,7 @@ function joined(
     cautions: words.cautions.map(({ text }) => text),
     components: [...new Set([...(rule?.components ?? []), ...telling.map(({ component }) => component)])],
     basis: [...(rule?.basis ?? []), ...telling.flatMap((one) => statementOf(one, knowledge))],
-    means: telling.flatMap((one) => meaningsOf(one, supposed)),
+    means: supposed === null ? [] : telling.flatMap((one) => meaningsOf(one, supposed)),
     misleads: [...ways.values()],
     ifConservatorAgrees: asked.some((one) => one.ifConservatorAgrees),
   }

@@ -44,7 +44,7 @@ async function shown(reads: Reads, { knowledge }: World, find: Find, asOf: IsoDa
     contacts,
     history: records.map((kept) => ({ kept, plans: plans.get(kept.id) ?? [] })),
     identifications,
-    now: planFind(newest.record, knowledge, { asOf, contacts, identified }),
+    now: planFind(newest.record, knowledge, { asOf, contacts, identified, answers: true }),
     knowledgeChanged: issued !== undefined && issued.knowledge !== knowledge.hash,
   })
 }

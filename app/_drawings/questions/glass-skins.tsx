@@ -118,5 +118,20 @@ export const glassSkins: Drawings = {
     </Close>
   ),
   'drops-where/glass-only': (id) => <Drops id={id} on="glass" />,
+  'drops-where/on-a-coat': (id) => (
+    <Close id={id}>
+      <Glass>
+        <path d="M50 36H132Q120 48 134 58T124 80H50Z" fill={tone.gloss} fillOpacity="0.5" />
+        <Strokes d="M56 44H96M54 70H76" of={tone.gloss} width={2.4} />
+        <path
+          d="M70 54Q78 46 90 50Q98 56 92 64Q90 84 84 84T80 66Q66 64 70 54ZM104 58Q112 52 120 58Q124 66 116 70Q104 70 104 58Z"
+          fill={tone.bone}
+          fillOpacity="0.85"
+        />
+        <Strokes d="M76 54Q80 50 86 53M108 60Q111 57 115 59" of={tone.gloss} width={2.6} />
+        <Arrow at={[132, 52]} from={[148, 26]} />
+      </Glass>
+    </Close>
+  ),
   'drops-where/glass-and-metal': (id) => <Drops id={id} on="both" />,
 }

@@ -25,6 +25,13 @@ describe('what is drawn', () => {
     expect(drawn.filter((key) => !fields.has(key.split('/')[0] ?? '') && !answers.has(key))).toEqual([])
   })
 
+  it('draws all answers of a question or none: a drawn one would look the likelier', () => {
+    const half = [...answersByQuestion()].filter(
+      ([, answers]) => answers.some(hasDrawing) && !answers.every(hasDrawing),
+    )
+    expect(half.map(([question]) => question)).toEqual([])
+  })
+
   it('shows nothing for what is not drawn, were it a word every object has', () => {
     expect(drawnAs('seen/purple-elephant')).toBe('')
     expect(drawnAs('constructor')).toBe('')

@@ -1,6 +1,6 @@
 import { likelihoodBeside } from './beside.ts'
 import { unseen } from './group-seen.ts'
-import { probabilities, weightsWithout, withState, type Joint } from './joint.ts'
+import { probabilities, scratchOf, weightsWithout, withState, type Joint } from './joint.ts'
 
 /**
  * What a look would tell. The gain is the mutual information [bit] between what would show and which rival is true, all
@@ -108,7 +108,7 @@ export function showings(joint: Joint, group: number): readonly Showing[] {
   if (before) return before
   const wide = joint.tables.rivals.length
   const without = weightsWithout(joint, [group])
-  const scratch = new Float64Array(without.length)
+  const scratch = scratchOf(without.length)
   const all = joint.groups[group]!.possible.map((state): Showing => {
     likelihoodBeside(joint.groups, group, [state], wide, scratch)
     for (let at = 0; at < scratch.length; at++) scratch[at]! *= without[at]!

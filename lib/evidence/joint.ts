@@ -60,6 +60,14 @@ export function priorWeights({ mappings, priors }: Tables, lookup: Lookup): Floa
   return weights
 }
 
+let spare = new Float64Array(0)
+
+/** Room to reckon in, one sum at a time: whoever asks next writes over it. Making it anew costs more than the sums. */
+export function scratchOf(size: number): Float64Array {
+  if (spare.length !== size) spare = new Float64Array(size)
+  return spare
+}
+
 /** `weights` times what is observed, scaled to sum to one; and how likely it was. */
 export function update(weights: Float64Array, likely: Float64Array): number {
   let sum = 0
@@ -71,7 +79,7 @@ export function update(weights: Float64Array, likely: Float64Array): number {
 export function jointOf(tables: Tables, lookup: Lookup): Joint {
   const wide = tables.rivals.length
   const weights = priorWeights(tables, lookup)
-  const scratch = new Float64Array(weights.length)
+  const scratch = scratchOf(weights.length)
   const groups = tables.groups.map((table) =>
     groupSeen(table, possibleStates(table, lookup), tables.rivals, lookup),
   )
@@ -98,17 +106,19 @@ export function probabilities(weights: Float64Array, wide: number): Float64Array
 /** The same with one more group observed; where the record had narrowed it already, what it said is taken up into this. */
 export function withState(joint: Joint, group: number, state: number): Joint {
   const seen = joint.groups[group]!
-  const weights = weightsWithout(joint, [group])
+  const weights = weightsWithout(joint, [group]).slice()
   const wide = joint.tables.rivals.length
-  update(weights, likelihoodBeside(joint.groups, group, [state], wide, new Float64Array(weights.length)))
+  update(weights, likelihoodBeside(joint.groups, group, [state], wide, scratchOf(weights.length)))
   return { ...joint, weights, groups: joint.groups.with(group, { ...seen, possible: [state] }) }
 }
 
 /**
  * The weights with what is known of these groups taken out again, so scaled that times all that the record leaves possible
- * of them they are the weights themselves.
+ * of them they are the weights themselves. Of groups that nobody looked at it is the weights as they stand: not to be
+ * written into.
  */
 export function weightsWithout({ weights, groups, tables }: Joint, without: readonly number[]): Float64Array {
+  if (!without.some((group) => observed(groups[group]!))) return weights
   const left = weights.slice()
   const wide = tables.rivals.length
   const known = [...groups]

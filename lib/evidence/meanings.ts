@@ -36,8 +36,16 @@ function standBy(tables: Tables, probable: Float64Array, weights: () => Float64A
   }
 }
 
-export const standOf = ({ tables, weights }: Joint): Stand =>
-  standBy(tables, probabilities(weights, tables.rivals.length), () => weights)
+const stands = new WeakMap<Joint, Stand>()
+
+export function standOf(joint: Joint): Stand {
+  const known = stands.get(joint)
+  if (known) return known
+  const { tables, weights } = joint
+  const fresh = standBy(tables, probabilities(weights, tables.rivals.length), () => weights)
+  stands.set(joint, fresh)
+  return fresh
+}
 
 function standingIn(weights: Float64Array, probable: Float64Array): Standing {
   const rangeOf = rangesIn(weights, probable.length)

@@ -1,7 +1,7 @@
 import type { SourceRef } from '../knowledge/knowledge.ts'
 import { likelihoodBeside } from './beside.ts'
 import { observed, type GroupSeen } from './group-seen.ts'
-import type { Joint } from './joint.ts'
+import { scratchOf, type Joint } from './joint.ts'
 
 /** A thing seen that speaks for an explanation, or against it. */
 export interface Pull {
@@ -71,7 +71,7 @@ function told({ table: { group }, possible, mistaken }: GroupSeen): Omit<Pull, '
 export function pullsOf(joint: Joint): readonly { for: readonly Pull[]; against: readonly Pull[] }[] {
   const { tables, groups, weights } = joint
   const found = tables.rivals.map(() => ({ for: [] as Pull[], against: [] as Pull[] }))
-  const scratch = new Float64Array(weights.length)
+  const scratch = scratchOf(weights.length)
   for (const [group, seen] of groups.entries()) {
     if (!observed(seen)) continue
     const said = told(seen)

@@ -29,9 +29,11 @@ const failureOf = (
 
 interface Shape {
   readonly failures: 'none' | 'of-any' | 'of-some'
+  /** The third group measures the same thing as the second. */
+  readonly twins?: boolean
 }
 
-function groupOf(at: number, rivals: readonly string[], { failures }: Shape): fc.Arbitrary<Group> {
+function groupOf(at: number, rivals: readonly string[], { failures, twins }: Shape): fc.Arbitrary<Group> {
   return fc
     .integer({ min: 1, max: 4 })
     .chain((count) => {
@@ -53,7 +55,7 @@ function groupOf(at: number, rivals: readonly string[], { failures }: Shape): fc
       label: `group ${at}`,
       by: at % 2 === 0 ? 'eye' : 'xrf',
       question: `question-${at}`,
-      sameCauseAs: null,
+      sameCauseAs: twins === true && at === 2 ? 'group-1' : null,
       states: fits.slice(1).map((own, state_) => state(`state-${state_}`, own)),
       rest: { says: 'none of them', fits: fits[0]! },
       failures,

@@ -12,7 +12,7 @@ import { answered, answersArbitrary, matterArbitrary, recordedArbitrary } from '
 import { baseOf, facts } from '../evidence/small-base.ts'
 
 const runs = { numRuns: 300 }
-const any = matterArbitrary({ failures: 'of-some' })
+const any = matterArbitrary({ failures: 'of-some', twins: true })
 
 const find = (
   matter: Matter,

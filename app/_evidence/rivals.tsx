@@ -57,21 +57,27 @@ function namesOf(rivals: readonly Interpretation[], knowledge: Knowledge): strin
   return names.length > 3 ? `${names.slice(0, 2).join(', ')} and ${names.length - 2} more` : listWords(names)
 }
 
+/** The bar stands in what opens: what speaks for an explanation is one tap away, and open on paper. */
 function RivalRow({ rival, knowledge }: { readonly rival: Interpretation; readonly knowledge: Knowledge }) {
   const { interpretation, probability, range, says } = rival
-  const told = rival.for.length + rival.against.length
-  return (
-    <li className={style.rival} data-rival={interpretation}>
-      <p className={style.name}>
+  const told = leaningCountWords(rival.for.length, rival.against.length)
+  const bar = (
+    <>
+      <span className={style.name}>
         <strong>{codeLabel(interpretation, knowledge)}</strong>
-        <span>{likelyWords(probability, range)}</span>
-      </p>
+        {told !== '' && <span className="small soft">{told}</span>}
+        <span className={style.chance}>{likelyWords(probability, range)}</span>
+      </span>
       <ChanceBar chance={probability} range={range} />
-      <Fold says={leaningCountWords(rival.for.length, rival.against.length)}>
+    </>
+  )
+  return (
+    <li data-rival={interpretation}>
+      <Fold says={bar} row>
         <p className="measure small">{says}</p>
-        {told === 0 ? (
+        {told === '' ? (
           <p className="measure small soft">
-            It stands on how common it is, and on nothing that was looked at.
+            It stands on how common it is: nothing that was looked at speaks for it or against it.
           </p>
         ) : (
           <Leanings rival={rival} knowledge={knowledge} />

@@ -16,38 +16,46 @@ interface Props {
 /** The answers of which one will come: how likely each is, what would lead then, and what the plan would say. */
 export function Answers({ table, knowledge, parts, tellsChanges }: Props) {
   const whose = parts > 1 ? ` (${table.component})` : ''
+  const changing = tellsChanges && table.answers.some(({ changes }) => changes.length > 0)
   return (
-    <table className={style.answers}>
-      <caption>
-        {table.asks}
-        {whose}
-        {table.label !== '' && <span className="soft">{` ${table.label}`}</span>}
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">If</th>
-          <th scope="col">Chance of that</th>
-          <th scope="col">Likeliest then</th>
-          {tellsChanges && <th scope="col">The plan would then also say</th>}
-        </tr>
-      </thead>
-      <tbody>
-        {table.answers.map(({ outcome, chance, interpretation, probability, changes }) => (
-          <tr key={outcome}>
-            <th scope="row">{capital(outcome)}</th>
-            <td data-name="Chance of that">{chanceWords(chance)}</td>
-            <td data-name="Likeliest then">
-              {`${codeLabel(interpretation, knowledge)}, ${chanceWords(probability)}`}
-            </td>
-            {tellsChanges && (
-              <td data-name="The plan would then also say">
-                <Changes says={planChangesWords(changes)} />
-              </td>
-            )}
+    <div className="stack">
+      <table className={style.answers}>
+        <caption>
+          {table.asks}
+          {whose}
+          {table.label !== '' && <span className={style.label}>{` ${table.label}`}</span>}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">If</th>
+            <th scope="col">Chance of that</th>
+            <th scope="col">Likeliest then</th>
+            {changing && <th scope="col">The plan would then also say</th>}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {table.answers.map(({ outcome, chance, interpretation, probability, changes }) => (
+            <tr key={outcome}>
+              <th scope="row">{capital(outcome)}</th>
+              <td data-name="Chance of that">{chanceWords(chance)}</td>
+              <td data-name="Likeliest then">
+                {`${codeLabel(interpretation, knowledge)}, ${chanceWords(probability)}`}
+              </td>
+              {changing && (
+                <td data-name="The plan would then also say">
+                  <Changes says={planChangesWords(changes)} />
+                </td>
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {tellsChanges && !changing && (
+        <p className="small soft">
+          Whichever answer comes, the plan would say nothing that it does not say now.
+        </p>
+      )}
+    </div>
   )
 }
 

@@ -65,7 +65,7 @@ function Costs({ request, interpretations, knowledge }: Asked & Pick<Props, 'int
   const method = knowledge.methods[request.method]
   const gain = gainOf(request, interpretations)
   const entries: readonly (readonly [string, string])[] = [
-    ['Settles', gain === null ? '' : gainWords[gain]],
+    ['Would settle', gain === null ? '' : capital(gainWords[gain])],
     ['Who', request.who],
     ['Time', method === undefined ? '' : timeWords(method)],
     [

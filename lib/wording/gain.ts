@@ -33,9 +33,10 @@ export function gainOf(
   return share >= from.littleShare ? 'little' : 'none'
 }
 
+/** What it would settle: the rest of that sentence. */
 export const gainWords: Readonly<Record<Gain, string>> = {
-  none: 'Would hardly settle anything of the question.',
-  little: 'Would settle a little of the question.',
-  'good-part': 'Would settle a good part of the question.',
-  most: 'Would settle most of the question.',
+  none: 'hardly anything of the question',
+  little: 'a little of the question',
+  'good-part': 'a good part of the question',
+  most: 'most of the question',
 }

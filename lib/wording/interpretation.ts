@@ -56,11 +56,11 @@ export const againstWords: Readonly<Record<Leaning['strength'], string>> = {
   slight: 'speaks a little against it',
 }
 
-/** What stands behind an explanation, as one line to open: `2 things for it, 1 against`. */
+/** What stands behind an explanation, beside its name: `2 for it, 1 against`; nothing where nothing does. */
 export function leaningCountWords(speaksFor: number, against: number): string {
-  if (speaksFor + against === 0) return 'Nothing seen for or against it'
-  const things = (count: number) => `${count} ${count === 1 ? 'thing' : 'things'}`
-  if (against === 0) return `${things(speaksFor)} for it`
-  if (speaksFor === 0) return `${things(against)} against it`
-  return `${things(speaksFor)} for it, ${against} against`
+  const parts = [
+    ...(speaksFor > 0 ? [`${speaksFor} for it`] : []),
+    ...(against > 0 ? [`${against} against${speaksFor > 0 ? '' : ' it'}`] : []),
+  ]
+  return parts.join(', ')
 }

@@ -45,7 +45,9 @@ export function answerTables(
   { method, means }: Pick<Request, 'method' | 'means'>,
   knowledge: Knowledge,
 ): readonly AnswerTable[] {
-  const tables = Map.groupBy(means, ({ component, matter, outcome }) => {
+  // What a crust hides altogether cannot show, and means nothing.
+  const possible = means.filter(({ chance }) => chance > 0)
+  const tables = Map.groupBy(possible, ({ component, matter, outcome }) => {
     const groups = knowledge.matters[matter]?.groups.filter(({ by }) => by === method) ?? []
     const group = groups.find(({ states, rest }) => [...states, rest].some(({ says }) => says === outcome))
     return JSON.stringify([component, matter, group?.label ?? ''])

@@ -17,10 +17,12 @@ interface Props {
   readonly knowledge: Knowledge
   /** Whether it was worked out what each answer to a request would change: in an issued plan it was not. */
   readonly tellsChanges: boolean
+  /** Where its questions can be answered; null in a plan that was issued once. */
+  readonly answerAt: string | null
 }
 
 /** A plan after its stops: take care, what to do, how to keep, and what it rests on. */
-export function PlanBody({ plan, record, knowledge, tellsChanges }: Props) {
+export function PlanBody({ plan, record, knowledge, tellsChanges, answerAt }: Props) {
   const warnings = plan.cautions.filter(({ level }) => level === 'warn')
   const notes = plan.cautions.filter(({ level }) => level === 'note')
   const kept = record.stored_rh_percent
@@ -58,7 +60,7 @@ export function PlanBody({ plan, record, knowledge, tellsChanges }: Props) {
             <Lines statements={reasons} knowledge={knowledge} parts={parts} />
           </Part>
           <Part name="Worth a look" id="look-next" show={plan.lookNext.length > 0}>
-            <Questions questions={plan.lookNext} />
+            <Questions questions={plan.lookNext} answerAt={answerAt} />
           </Part>
         </div>
       </div>
@@ -76,17 +78,6 @@ export function PlanBody({ plan, record, knowledge, tellsChanges }: Props) {
       </Part>
       <div className={style.columns}>
         <div className={style.column}>
-          <Part name="For a conservator to decide" id="referrals" show={plan.referrals.length > 0}>
-            <Lines statements={plan.referrals} knowledge={knowledge} parts={parts} />
-          </Part>
-          <Part name="Before anything is let go" id="selection" show={plan.selection.length > 0}>
-            <Lines statements={plan.selection} knowledge={knowledge} parts={parts} />
-          </Part>
-          <Part name="Notes" id="notes" show={notes.length > 0}>
-            <Cautions cautions={notes} knowledge={knowledge} parts={parts} />
-          </Part>
-        </div>
-        <div className={style.column}>
           <Part name="Next look" id="next-look" show>
             <p className="measure">
               {`On ${dayWords(plan.inspection.nextOn)}, then every ${countWords(plan.inspection.everyDays, 'day')}: ${plan.inspection.look}`}
@@ -96,6 +87,17 @@ export function PlanBody({ plan, record, knowledge, tellsChanges }: Props) {
               knowledge={knowledge}
               parts={parts}
             />
+          </Part>
+          <Part name="For a conservator to decide" id="referrals" show={plan.referrals.length > 0}>
+            <Lines statements={plan.referrals} knowledge={knowledge} parts={parts} />
+          </Part>
+        </div>
+        <div className={style.column}>
+          <Part name="Before anything is let go" id="selection" show={plan.selection.length > 0}>
+            <Lines statements={plan.selection} knowledge={knowledge} parts={parts} />
+          </Part>
+          <Part name="Notes" id="notes" show={notes.length > 0}>
+            <Cautions cautions={notes} knowledge={knowledge} parts={parts} />
           </Part>
           <Part name="We have no advice on" id="not-covered" show={plan.notCovered.length > 0}>
             <NotCovered gaps={plan.notCovered} />

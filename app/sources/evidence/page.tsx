@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import Link from 'next/link'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
+import { capital } from '../../../lib/wording/capital.ts'
 import { mattersBySight, type RaisedBy } from '../../../lib/wording/evidence-index.ts'
 import { explanationName } from '../../../lib/wording/interpretation.ts'
 import { countWords, listWords } from '../../../lib/wording/list.ts'
@@ -75,12 +76,14 @@ function MatterLine({ id, knowledge }: { readonly id: string; readonly knowledge
       <Link className="tall" href={`/sources/evidence/${id}`}>
         {matter.asks}
       </Link>
-      <span className="small soft">
-        {` ${listWords(
-          matter.rivals.map((rival) => explanationName(rival.id, knowledge)),
-          'or',
-        )}`}
-      </span>
+      <p className="small soft">
+        {capital(
+          listWords(
+            matter.rivals.map((rival) => explanationName(rival.id, knowledge)),
+            'or',
+          ),
+        )}
+      </p>
     </>
   )
 }

@@ -4,7 +4,6 @@ import { capital } from '../../../../lib/wording/capital.ts'
 import { circumstanceWords } from '../../../../lib/wording/evidence-table.ts'
 import { codeLabel } from '../../../../lib/wording/fact.ts'
 import { Scroll } from '../../../_frame/scroll.tsx'
-import { SourceList } from '../../source-list.tsx'
 import style from './evidence-tables.module.css'
 
 interface Props {
@@ -18,7 +17,6 @@ export function GradeTable({ group, matter, knowledge }: Props) {
   return (
     <Scroll name={`${group.label}, table`}>
       <table className={style.grades}>
-        <caption>How often it is so, where this is the true explanation</caption>
         <thead>
           <tr>
             <th scope="col">What shows</th>
@@ -27,7 +25,6 @@ export function GradeTable({ group, matter, knowledge }: Props) {
                 {codeLabel(id, knowledge)}
               </th>
             ))}
-            <th scope="col">Sources</th>
           </tr>
         </thead>
         <tbody>
@@ -44,9 +41,6 @@ export function GradeTable({ group, matter, knowledge }: Props) {
                   {state.fits[id]}
                 </td>
               ))}
-              <td>
-                <SourceList sources={state.sources} knowledge={knowledge} />
-              </td>
             </tr>
           ))}
           <tr>
@@ -59,7 +53,6 @@ export function GradeTable({ group, matter, knowledge }: Props) {
                 {group.rest.fits[id]}
               </td>
             ))}
-            <td />
           </tr>
         </tbody>
       </table>

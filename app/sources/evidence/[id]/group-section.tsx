@@ -9,6 +9,7 @@ import {
 } from '../../../../lib/wording/evidence-table.ts'
 import { explanationName } from '../../../../lib/wording/interpretation.ts'
 import { listWords } from '../../../../lib/wording/list.ts'
+import { Fold } from '../../../_evidence/fold.tsx'
 import { Entries } from '../../entries.tsx'
 import { SourceList } from '../../source-list.tsx'
 import { GradeTable } from './grade-table.tsx'
@@ -26,9 +27,20 @@ export function GroupSection({ group, matter, knowledge }: Props) {
   return (
     <section className="section" aria-labelledby={`group-${group.id}`}>
       <h2 id={`group-${group.id}`}>{group.label}</h2>
-      <p>{byWords(group, knowledge)}</p>
       {question !== undefined && <QuestionPut question={question} />}
+      <p>
+        <strong>{`${byWords(group, knowledge)}.`}</strong> How often each is so, where an explanation is the
+        true one:
+      </p>
       <GradeTable group={group} matter={matter} knowledge={knowledge} />
+      <Fold says="Where these words come from">
+        <Entries
+          entries={group.states.map((state) => [
+            capital(state.says),
+            <SourceList key={state.id} sources={state.sources} knowledge={knowledge} />,
+          ])}
+        />
+      </Fold>
       {group.failures.length > 0 && (
         <>
           <h3>How it goes wrong</h3>

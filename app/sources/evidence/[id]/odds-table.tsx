@@ -35,11 +35,13 @@ export function OddsTable({ matter, knowledge }: Props) {
                     <p className={style.says}>{says}</p>
                   </th>
                 )}
-                <td>{when.length > 0 ? circumstanceWords(when, knowledge) : at === 0 ? 'always' : 'else'}</td>
-                <td>
+                <td data-name="Where">
+                  {when.length > 0 ? circumstanceWords(when, knowledge) : at === 0 ? 'always' : 'else'}
+                </td>
+                <td data-name="How common">
                   <strong>{odds}</strong>
                 </td>
-                <td>{because}</td>
+                <td data-name="Because">{because}</td>
                 <td>
                   <SourceList sources={sources} knowledge={knowledge} />
                 </td>

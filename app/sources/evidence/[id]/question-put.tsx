@@ -1,3 +1,4 @@
+import { Fold } from '../../../_evidence/fold.tsx'
 import type { Question } from '../../../../lib/knowledge/evidence.ts'
 
 /** A question as it is put to whoever holds the find, with its answers. */
@@ -7,8 +8,7 @@ export function QuestionPut({ question }: { readonly question: Question }) {
       <p>
         <strong>{question.asks}</strong> {[question.tell, question.why].filter(Boolean).join(' ')}
       </p>
-      <details>
-        <summary className="tall">The answers, and how to tell them</summary>
+      <Fold says="The answers, and how to tell them">
         <dl className="stack">
           {question.answers.map(({ id, label, tell }) => (
             <div key={id}>
@@ -20,7 +20,7 @@ export function QuestionPut({ question }: { readonly question: Question }) {
           ))}
         </dl>
         <p className="soft small">None of these, and cannot tell, are always answers.</p>
-      </details>
+      </Fold>
     </div>
   )
 }

@@ -5,10 +5,11 @@ import { keystrokeFigures, type Spread } from './keystrokes.ts'
 import { loggerFigures } from './logger.ts'
 import { smallFigures, storeFigures } from './packing.ts'
 import { planFigures } from './plans.ts'
+import { requestFigures } from './requests.ts'
 import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
-/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing|boxes|guided …]`: prints our figures beside their peers of the same run, as ratios. */
+/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing|boxes|guided|requests …]`: prints our figures beside their peers of the same run, as ratios. */
 const benches: Readonly<Record<string, () => Promise<void>>> = {
   rules: async () => {
     console.log('rule matching (records a second, ratio to hand-written code)')
@@ -121,6 +122,23 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
         `  the next question                                 ${median.toFixed(1)} ms median, ${p95.toFixed(1)} ms at the 95th percentile, ${worst.toFixed(0)} ms at worst`,
       )
     }
+  },
+  requests: async () => {
+    const figures = await requestFigures()
+    const milliseconds = (number: number) => `${Math.round(number).toLocaleString('en')} ms`
+    console.log(`${figures.finds.toLocaleString('en')} finds and the hours of a few methods, one core`)
+    console.log(
+      `  chosen, three methods          ${milliseconds(figures.chooseMilliseconds)}, ${figures.gapPercent.toFixed(4)} % below the bound`,
+    )
+    console.log(
+      figures.solverMilliseconds === null
+        ? '  HiGHS                          not done in a minute'
+        : `  HiGHS                          ${milliseconds(figures.solverMilliseconds)}, ${figures.solverAheadPercent!.toFixed(4)} % above ours`,
+    )
+    console.log(
+      `  all that is open weighed too   ${milliseconds(figures.gainsMilliseconds)}, ${figures.lists} finds sent`,
+    )
+    console.log(`  what hangs on it, the first time ${milliseconds(figures.stakesMilliseconds)} more`)
   },
   keystrokes: async () => {
     const figures = await keystrokeFigures()

@@ -1,7 +1,7 @@
 import type { RecordFacts } from '../record/fact.ts'
 import type { EvidenceBase } from './base.ts'
 import { floorBits, gainBits } from './gain.ts'
-import { isIdle, meaningsOf, type Meaning } from './meanings.ts'
+import { isIdle } from './meanings.ts'
 import { askable, isOpen } from './open-matters.ts'
 import { raisedBy, type Raised } from './raised.ts'
 
@@ -55,15 +55,3 @@ export function questionsOf(raised: readonly Raised[], base: EvidenceBase): read
 
 export const askOf = (facts: RecordFacts, base: EvidenceBase): readonly Asked[] =>
   questionsOf(raisedBy(facts, base), base)
-
-/** What each answer to a question would mean for each matter that hangs on it, `rest` for none of the answers. */
-export const answersOf = (
-  { question, part }: Pick<Asked, 'question' | 'part'>,
-  raised: readonly Raised[],
-): readonly { readonly matter: string; readonly means: readonly Meaning[] }[] =>
-  raised
-    .filter((one) => one.part === part && isOpen(one))
-    .flatMap((one) => {
-      const group = one.matter.groups.findIndex((group) => group.question === question)
-      return group === -1 ? [] : [{ matter: one.matter.id, means: meaningsOf(one.joint, group) }]
-    })

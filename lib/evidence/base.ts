@@ -1,5 +1,5 @@
 import type { Element, Matrix, Matter, Question } from '../knowledge/evidence.ts'
-import type { Figure, Method } from '../knowledge/knowledge.ts'
+import type { Method } from '../knowledge/knowledge.ts'
 
 /** The part of the knowledge that evidence is weighed by; the compiled knowledge fits as it is. */
 export interface EvidenceBase {
@@ -8,5 +8,4 @@ export interface EvidenceBase {
   readonly elements: Readonly<Record<string, Element>>
   readonly matrices: Readonly<Record<string, Matrix>>
   readonly methods: Readonly<Record<string, Method>>
-  readonly figures: Readonly<Record<string, Figure>>
 }

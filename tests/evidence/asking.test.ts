@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { answersOf, askOf } from '../../lib/evidence/ask.ts'
+import { askOf } from '../../lib/evidence/ask.ts'
 import { floorBits, gainBits } from '../../lib/evidence/gain.ts'
-import { gainOf } from '../../lib/evidence/method-gain.ts'
+import { meaningsOf } from '../../lib/evidence/meanings.ts'
 import { raisedBy } from '../../lib/evidence/raised.ts'
 import { requestsOf } from '../../lib/evidence/requests.ts'
 import type { Group, Matter } from '../../lib/knowledge/evidence.ts'
@@ -69,7 +69,7 @@ describe('questions to the eye', () => {
     const asked = askOf(found, base)
     expect(asked.map(({ question }) => question)).toEqual(['edge', 'by-eye'])
     expect(asked[0]!.gainBits).toBeGreaterThan(asked[1]!.gainBits)
-    const means = answersOf(asked[0]!, raisedBy(found, base))[0]!.means
+    const means = meaningsOf(raisedBy(found, base)[0]!.joint, 1)
     expect(means.map(({ state }) => state)).toEqual(['lifting', 'worn', 'rest'])
     expect(means.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 12)
     expect(means[0]).toMatchObject({ leader: 'silver', standing: 'probable' })
@@ -187,29 +187,16 @@ describe('requests', () => {
   })
 })
 
-describe('several methods together', () => {
-  const { base, found } = asking([
-    telling('eye'),
-    telling('xrf'),
-    { ...telling('xrf'), id: 'more', question: 'more' },
-    dull('sem-eds'),
-  ])
-  const [raised] = raisedBy(found, base)
+describe('several groups together', () => {
+  const { base, found } = asking([telling('eye'), telling('xrf')])
+  const { joint } = raisedBy(found, base)[0]!
 
   test('tell at least what each tells alone, and less than the sum where they tell the same', () => {
-    const [eye, xrf, both] = [
-      gainOf(raised!, ['eye']),
-      gainOf(raised!, ['xrf']),
-      gainOf(raised!, ['eye', 'xrf']),
-    ]
+    const [eye, xrf, both] = [gainBits(joint, [0]), gainBits(joint, [1]), gainBits(joint, [0, 1])]
     expect(both).toBeGreaterThan(Math.max(eye, xrf))
     expect(both).toBeLessThan(eye + xrf)
-    expect(gainOf(raised!, [])).toBe(0)
-    expect(gainOf(raised!, ['ct'])).toBe(0)
-  })
-
-  test('tell nothing of a matter that is settled', () => {
-    expect(gainOf({ ...raised!, settled: 'tin' }, ['eye', 'xrf'])).toBe(0)
+    expect(gainBits(joint, [0, 1, 0])).toBe(both)
+    expect(gainBits(joint, [])).toBe(0)
   })
 
   test('so many that not all their outcomes can be tried tell at least what the best of them do', () => {
@@ -218,11 +205,13 @@ describe('several methods together', () => {
         ...(at === 5 ? telling('xrf') : dull('xrf')),
         id: `g${at}`,
         question: `q${at}`,
-        sameCauseAs: null,
       })),
     )
     const [wide] = raisedBy(many.found, many.base)
-    const all = gainOf(wide!, ['xrf'])
+    const all = gainBits(
+      wide!.joint,
+      wide!.joint.groups.map((_, at) => at),
+    )
     expect(all).toBeGreaterThan(gainBits(wide!.joint, [5]))
     expect(all).toBeLessThan(Math.log2(3))
   })

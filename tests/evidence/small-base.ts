@@ -156,7 +156,6 @@ export const baseOf = (...matters: readonly Matter[]): EvidenceBase => ({
   elements: {},
   matrices: {},
   methods: Object.fromEntries(methods.map((one) => [one.id, one])),
-  figures: {},
 })
 
 export const base = baseOf(skin)

@@ -5,7 +5,7 @@ import { probabilities, withState, type Joint } from '../../lib/evidence/joint.t
 import { standOf } from '../../lib/evidence/meanings.ts'
 import { raisedBy, type Raised } from '../../lib/evidence/raised.ts'
 import { requestsOf } from '../../lib/evidence/requests.ts'
-import { factsShowing } from '../../lib/evidence/shown.ts'
+import { factsShowing } from '../evidence/facts-showing.ts'
 import { weighedOf } from '../../lib/evidence/weigh.ts'
 import type { Matter } from '../../lib/knowledge/evidence.ts'
 import { stated, type Fact, type RecordFacts } from '../../lib/record/fact.ts'

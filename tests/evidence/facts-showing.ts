@@ -1,8 +1,8 @@
-import type { Cell } from '../knowledge/knowledge.ts'
-import { stated, type Fact, type Facts } from '../record/fact.ts'
-import type { GroupTable } from './mappings.ts'
-import { possibleStates } from './outcome.ts'
-import type { Lookup } from './read-cells.ts'
+import type { Cell } from '../../lib/knowledge/knowledge.ts'
+import { stated, type Fact, type Facts } from '../../lib/record/fact.ts'
+import type { GroupTable } from '../../lib/evidence/mappings.ts'
+import { possibleStates } from '../../lib/evidence/outcome.ts'
+import type { Lookup } from '../../lib/evidence/read-cells.ts'
 
 /**
  * Facts that a record would hold if a group showed a state: the answer to its question, or the least that makes its cells

@@ -8,6 +8,7 @@ import { storeOver } from './database/store.ts'
 import type { Knowledge } from './knowledge/knowledge.ts'
 import { knowledgeFrom } from './knowledge/load.ts'
 import { addRecords } from './services/add-records.ts'
+import { answerLook } from './services/answer-look.ts'
 import { boxLabels } from './services/box-labels.ts'
 import { enterFlood } from './services/enter-flood.ts'
 import { evidenceTable } from './services/evidence-table.ts'
@@ -15,6 +16,7 @@ import { enterResult } from './services/enter-result.ts'
 import { exportFile } from './services/export-file.ts'
 import { exportRecords } from './services/export-records.ts'
 import { exportStore } from './services/export-store.ts'
+import { exportIdentifications } from './services/identification-table.ts'
 import { importFile } from './services/import-file.ts'
 import { judgeOutdoorAir } from './services/judge-outdoors.ts'
 import { keepBox } from './services/keep-box.ts'
@@ -94,6 +96,7 @@ export async function migrateData(where: Where): Promise<readonly string[]> {
 
 const services = {
   addRecords,
+  answerLook,
   bandsNeeded,
   boxLabels,
   changeWater,
@@ -101,6 +104,7 @@ const services = {
   evidenceTable,
   enterResult,
   exportFile,
+  exportIdentifications,
   exportRecords,
   exportStore,
   findProject,

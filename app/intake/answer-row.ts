@@ -1,5 +1,7 @@
 import type { Planned } from '../../lib/field/bag.ts'
+import { withLook } from '../../lib/field/look-answer.ts'
 import type { ReadRow } from '../../lib/field/rows.ts'
+import type { FieldName } from '../../lib/record/fields.ts'
 import type { Rows } from './_sheet/sheet.ts'
 
 /** The row an answer belongs in: of the part asked about, or the find's first for what concerns the whole find. */
@@ -14,4 +16,10 @@ export function rowToAnswer(
   const named = own.find(({ cells }) => cells.component?.trim() === part)
   // An unnamed part has the name it was given when it was read: rows stand in the order of their parts.
   return (named ?? own[at])?.id ?? null
+}
+
+/** What the cell then holds: an answer stands for itself, one of many closer looks beside the others. */
+export function cellAfter(rows: Rows, rowId: string, field: FieldName, answer: string): string {
+  if (field !== 'looked') return answer
+  return withLook(rows.find(({ id }) => id === rowId)?.cells.looked ?? '', answer)
 }

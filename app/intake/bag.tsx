@@ -3,12 +3,12 @@
 import { useCallback, useMemo, useReducer, useRef, useState } from 'react'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { doNow } from '../../lib/field/do-now.ts'
-import { fields, type FieldName } from '../../lib/record/fields.ts'
+import type { FieldName } from '../../lib/record/fields.ts'
 import { act } from './_sheet/act.ts'
 import { readBlock } from './_sheet/paste.ts'
 import { step } from './_sheet/sheet.ts'
 import { fieldAt, gridState, liveRows } from './_sheet/state.ts'
-import { wordsOf } from './_grid/options.ts'
+import { takesSeveral, wordsOf } from './_grid/options.ts'
 import { CellEditor } from './_grid/cell-editor.tsx'
 import { CellHelp } from './_grid/cell-help.tsx'
 import { basics } from './_grid/columns.ts'
@@ -23,7 +23,7 @@ import { PlanPanel } from './_plan/plan-panel.tsx'
 import { PlanSaid } from './_plan/plan-said.tsx'
 import type { IntakeProps } from './intake.tsx'
 import { KeepBag } from './keep-bag-form.tsx'
-import { rowToAnswer } from './answer-row.ts'
+import { cellAfter, rowToAnswer } from './answer-row.ts'
 import { useDraft } from './use-draft.ts'
 import { useSettled } from './use-settled.ts'
 import { useSteadyPlace } from './use-steady-place.ts'
@@ -70,7 +70,8 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
     (part: string | null, asked: FieldName, text: string) => {
       const { planned: answered, planning: then } = settled
       const rowId = answered === null ? null : rowToAnswer(settled.rows, then.read, answered, part)
-      if (rowId !== null) dispatch({ do: 'answer', rowId, field: asked, text })
+      if (rowId === null) return
+      dispatch({ do: 'answer', rowId, field: asked, text: cellAfter(settled.rows, rowId, asked, text) })
     },
     [settled],
   )
@@ -98,7 +99,7 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
                 label={labelOf(field)}
                 text={state.editing.text}
                 words={wordsOf(field, knowledge)}
-                several={fields[field].kind === 'choices'}
+                several={takesSeveral(field)}
                 onType={(text) => dispatch({ do: 'type', text })}
                 onLeave={() => dispatch({ do: 'commit' })}
               />

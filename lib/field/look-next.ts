@@ -7,7 +7,7 @@ import { fields, type FieldName } from '../record/fields.ts'
 import { factsOf } from '../record/facts.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { looksThatChange, type Look } from './look-changes.ts'
-import { listsUnread } from './look-lists.ts'
+import { listsUnread, plausible } from './look-lists.ts'
 import { looksThatReorder } from './look-orders.ts'
 import type { FindOccasion } from './plan-find.ts'
 
@@ -54,7 +54,7 @@ export function joinLookNext(
   facts: RecordFacts,
   knowledge: Knowledge,
 ): Plan['lookNext'] {
-  const rules = plan.lookNext
+  const rules = plan.lookNext.map((one) => plausible(one, facts, knowledge))
   if (plan.cautions.some(({ level }) => level === 'stop')) return rules.slice(0, most)
   const looks = [...listsUnread(facts, knowledge), ...looksThatChange(raised, knowledge)]
   const left = rules.length + looks.length > 0 ? looks : looksThatReorder(raised, facts, knowledge)

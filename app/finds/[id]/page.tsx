@@ -90,7 +90,13 @@ export default async function FindPage({ params, searchParams }: Props) {
           Hand-over sheet
         </Link>
       </div>
-      <PlanBody plan={plan} record={record} knowledge={knowledge} tellsChanges={issued === undefined} />
+      <PlanBody
+        plan={plan}
+        record={record}
+        knowledge={knowledge}
+        tellsChanges={issued === undefined}
+        answerAt={issued === undefined ? `/finds/${id}/look` : null}
+      />
       <History id={id} history={history} knowledge={knowledge} />
     </>
   )

@@ -3,7 +3,7 @@
 import { useId, useLayoutEffect, useRef, useState, type CSSProperties, type KeyboardEvent } from 'react'
 import { createPortal } from 'react-dom'
 import type { Word } from '../../../lib/knowledge/knowledge.ts'
-import { acceptOption, optionsFor } from './options.ts'
+import { acceptOption, isBegun, optionsFor } from './options.ts'
 import style from './grid.module.css'
 
 interface Props {
@@ -40,7 +40,7 @@ export function CellEditor({ label, text, words, several, onType, onLeave }: Pro
     if (option === undefined) return
     onType(acceptOption(text, option.id, several))
     choose(-1)
-    setOpen(false)
+    setOpen(isBegun(option.id))
   }
 
   const onKeyDown = (event: KeyboardEvent) => {

@@ -21,6 +21,7 @@ export const basics: readonly FieldName[] = [
   'lifted_on',
   'recorded_on',
   'notes',
+  'looked',
 ]
 
 export const allColumns: readonly FieldName[] = [

@@ -50,8 +50,19 @@ function flawsIn({ problems }: ReadRow): ReadonlyMap<FieldName, string> | null {
   return found.size === 0 ? null : found
 }
 
-function labelsByField(knowledge: Knowledge): ReadonlyMap<FieldName, ReadonlyMap<string, string>> {
+/** `How does the white skin end? A rim that lifts`: the answer alone would not say to what. */
+function labelsOfLooks({ questions }: Knowledge): ReadonlyMap<string, string> {
   return new Map(
+    Object.values(questions).flatMap(({ id, asks, answers }) => [
+      [`${id}:none`, `${asks} None of these`] as const,
+      [`${id}:unknown`, `${asks} Could not tell`] as const,
+      ...answers.map((answer) => [`${id}:${answer.id}`, `${asks} ${answer.label}`] as const),
+    ]),
+  )
+}
+
+function labelsByField(knowledge: Knowledge): ReadonlyMap<FieldName, ReadonlyMap<string, string>> {
+  const labels = new Map<FieldName, ReadonlyMap<string, string>>(
     Object.values(knowledge.vocabulary.fields)
       .filter(({ values }) => values.length > 0)
       .map(({ id, values }) => [
@@ -63,4 +74,5 @@ function labelsByField(knowledge: Knowledge): ReadonlyMap<FieldName, ReadonlyMap
         ]),
       ]),
   )
+  return labels.set('looked', labelsOfLooks(knowledge))
 }

@@ -1,9 +1,11 @@
-import { useEffect, useRef, useState, type RefObject } from 'react'
+import { useEffect, useRef, useState, type RefObject, type SubmitEvent } from 'react'
 import type { LookNext } from '../../../lib/engine/plan.ts'
-import type { Knowledge, Word } from '../../../lib/knowledge/knowledge.ts'
-import { fields, type FieldName } from '../../../lib/record/fields.ts'
-import { settleWords } from '../../../lib/wording/look.ts'
+import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
+import type { FieldName } from '../../../lib/record/fields.ts'
 import { capital } from '../../../lib/wording/capital.ts'
+import { LookCard } from '../../_look/look-card.tsx'
+import look from '../../_look/look.module.css'
+import { shownQuestion } from '../../_look/shown.ts'
 import style from './plan.module.css'
 
 interface Props {
@@ -17,7 +19,9 @@ interface Props {
 /** One question at a time, and only where the answer could change the plan. "Can't tell" is always an answer. */
 export function Question({ questions, knowledge, onAnswer, after }: Props) {
   const [skipped, skip] = useState<readonly string[]>([])
-  const question = questions.find(({ fact }) => !skipped.includes(fact))
+  const [empty, setEmpty] = useState<string | null>(null)
+  const left = questions.filter(({ fact }) => !skipped.includes(fact))
+  const question = left[0]
   const heading = useRef<HTMLHeadingElement>(null)
   const answered = useRef(false)
   useEffect(() => {
@@ -26,117 +30,55 @@ export function Question({ questions, knowledge, onAnswer, after }: Props) {
     if (answered.current && lost) (heading.current ?? after?.current)?.focus()
     answered.current = false
   }, [question?.fact, after])
-  if (question === undefined) return null
-  const { part, field } = splitFact(question.fact)
-  if (field === null) return null
-  const all = knowledge.vocabulary.fields[field]?.values ?? []
-  // One choice of a few shows them all; of a long list, only what would change something here.
-  const words = fields[field].kind === 'choice' ? all : all.filter(({ id }) => question.answers.includes(id))
-  const answer = (text: string) => {
+  const shown = question === undefined ? null : shownQuestion(question, knowledge)
+  if (question === undefined || shown === null) return null
+  const { part, field, fact } = shown
+  const onSubmit = (event: SubmitEvent<HTMLFormElement>) => {
+    event.preventDefault()
+    const answers = answersIn(event.currentTarget, event.nativeEvent.submitter)
+    if (answers.length === 0) return setEmpty(fact)
     answered.current = true
-    onAnswer(part, field, text)
+    const text = answers.join('; ')
+    onAnswer(part, field, shown.question === null ? text : `${shown.question}:${text}`)
   }
   return (
-    <section className={`${style.whole} ${style.question}`} aria-labelledby="look-next">
-      <h3 id="look-next" ref={heading} tabIndex={-1}>
-        {part === null ? question.asks : `${capital(part)}: ${question.asks}`}
-      </h3>
-      {question.tell !== '' && <p>{question.tell}</p>}
-      <p className="soft small">{[question.why, settleWords(question)].filter(Boolean).join(' ')}</p>
-      {words.length > 0 ? (
-        <ChooseAnswer
-          key={question.fact}
-          words={words}
-          several={fields[field].kind === 'choices'}
-          onAnswer={answer}
-        />
-      ) : (
-        <TypeAnswer key={question.fact} label={question.asks} onAnswer={answer} />
-      )}
-      <div className={style.answers}>
-        {fields[field].kind === 'choices' && (
-          <button className="button" type="button" onClick={() => answer('none')}>
-            None of these
+    <section className={`${style.whole} ${look.card}`} aria-labelledby="look-next">
+      <LookCard
+        question={question}
+        shown={shown}
+        knowledge={knowledge}
+        questions={left.length}
+        form={{ onSubmit }}
+        heading={
+          <h3 id="look-next" ref={heading} tabIndex={-1}>
+            {part === null ? question.asks : `${capital(part)}: ${question.asks}`}
+          </h3>
+        }
+        other={
+          <button
+            className="button"
+            type="button"
+            onClick={() => {
+              answered.current = true
+              skip([...skipped, fact])
+            }}
+          >
+            Ask me something else
           </button>
-        )}
-        <button className="button" type="button" onClick={() => answer('unknown')}>
-          I can’t tell
-        </button>
-        <button className="button" type="button" onClick={() => skip([...skipped, question.fact])}>
-          Ask me something else
-        </button>
-      </div>
+        }
+      />
+      <p role="status" className={empty === fact ? 'wrong' : 'visually-hidden'}>
+        {empty === fact && 'Tick what you see first, or say that it is none of these.'}
+      </p>
     </section>
   )
 }
 
-/** `body.core` is a fact of one part, `burial` one of the find. */
-function splitFact(fact: string): { readonly part: string | null; readonly field: FieldName | null } {
-  const at = fact.lastIndexOf('.')
-  const field = fact.slice(at + 1)
-  return {
-    part: at < 0 ? null : fact.slice(0, at),
-    field: Object.hasOwn(fields, field) ? (field as FieldName) : null,
-  }
-}
-
-interface ChooseProps {
-  readonly words: readonly Word[]
-  readonly several: boolean
-  readonly onAnswer: (text: string) => void
-}
-
-function ChooseAnswer({ words, several, onAnswer }: ChooseProps) {
-  const [chosen, choose] = useState<readonly string[]>([])
-  const toggle = (id: string) =>
-    choose(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id])
-  return (
-    <div className={style.choices}>
-      {words.map((word) => (
-        <button
-          key={word.id}
-          className={`button ${style.choice}`}
-          type="button"
-          aria-pressed={several ? chosen.includes(word.id) : undefined}
-          onClick={() => (several ? toggle(word.id) : onAnswer(word.id))}
-        >
-          <strong>{word.label}</strong> {word.tell !== '' && <span>{word.tell}</span>}
-        </button>
-      ))}
-      {several && (
-        <button
-          className="button first"
-          type="button"
-          disabled={chosen.length === 0}
-          onClick={() => onAnswer(chosen.join('; '))}
-        >
-          That is what I see
-        </button>
-      )}
-    </div>
-  )
-}
-
-function TypeAnswer({
-  label,
-  onAnswer,
-}: {
-  readonly label: string
-  readonly onAnswer: (text: string) => void
-}) {
-  const [text, type] = useState('')
-  return (
-    <form
-      className="row"
-      onSubmit={(event) => {
-        event.preventDefault()
-        if (text.trim() !== '') onAnswer(text.trim())
-      }}
-    >
-      <div className="field">
-        <input aria-label={label} value={text} onChange={(event) => type(event.target.value)} />
-      </div>
-      <button className="button first">Keep</button>
-    </form>
-  )
+/** What was pressed stands for the answer; where that was not an answer by itself, what is ticked or written. */
+function answersIn(form: HTMLFormElement, pressed: HTMLElement | null): readonly string[] {
+  if (pressed instanceof HTMLButtonElement && pressed.name === 'answer') return [pressed.value]
+  return new FormData(form)
+    .getAll('answer')
+    .map((one) => String(one).trim())
+    .filter((one) => one !== '')
 }

@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
 import { Question } from '../../../app/intake/_plan/question.tsx'
 import type { LookNext } from '../../../lib/engine/plan.ts'
+import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'
 import { knowledge } from '../fixture.ts'
 
 const core: LookNext = {
@@ -14,6 +15,26 @@ const core: LookNext = {
   answers: ['solid', 'partial', 'none'],
 }
 const burial: LookNext = { ...core, fact: 'burial', asks: 'What kind of ground?' }
+
+const edge: LookNext = {
+  ...core,
+  fact: 'blade.looked:skin-edge',
+  asks: 'How does the skin end?',
+  answers: ['lifting-edge'],
+}
+const looking: Knowledge = {
+  ...knowledge,
+  questions: {
+    'skin-edge': {
+      id: 'skin-edge',
+      asks: 'How does the skin end?',
+      tell: '',
+      why: '',
+      by: 'eye',
+      answers: [{ id: 'lifting-edge', label: 'A rim that lifts', tell: 'Curled up.' }],
+    },
+  },
+}
 
 describe('a question', () => {
   test('names the part, says how to look and what it could change', () => {
@@ -31,11 +52,12 @@ describe('a question', () => {
   test('offers of a long list only what would change something here, each with how to tell it', () => {
     const seen: LookNext = { ...core, fact: 'blade.seen', answers: ['bright-orange-spots', 'loose-flakes'] }
     render(<Question questions={[seen]} knowledge={knowledge} onAnswer={() => {}} />)
-    const spots = screen.getByRole('button', { name: /orange spots/i })
     const word = knowledge.vocabulary.fields['seen']?.values.find(({ id }) => id === 'bright-orange-spots')
     expect(word!.tell).not.toBe('')
-    expect(spots.textContent).toContain(word!.tell)
-    expect(screen.queryByRole('button', { name: /pale green powder/i })).toBeNull()
+    expect(screen.getByRole('checkbox', { name: /orange spots/i }).closest('label')!.textContent).toContain(
+      word!.tell,
+    )
+    expect(screen.queryByRole('checkbox', { name: /pale green powder/i })).toBeNull()
   })
   test('always lets one say that it cannot be told', async () => {
     const onAnswer = vi.fn()
@@ -54,5 +76,49 @@ describe('a question', () => {
     render(<Question questions={[burial]} knowledge={knowledge} onAnswer={onAnswer} />)
     await userEvent.click(screen.getByRole('button', { name: 'None of these' }))
     expect(onAnswer).toHaveBeenCalledWith(null, 'burial', 'none')
+  })
+  test('takes of a list what was ticked, and says so where nothing was', async () => {
+    const onAnswer = vi.fn()
+    const seen: LookNext = {
+      ...core,
+      fact: 'blade.seen',
+      answers: ['bright-orange-spots', 'pale-green-powder'],
+    }
+    render(<Question questions={[seen]} knowledge={knowledge} onAnswer={onAnswer} />)
+    await userEvent.click(screen.getByRole('button', { name: 'That is what I see' }))
+    expect(onAnswer).not.toHaveBeenCalled()
+    expect(screen.getByRole('status').textContent).toMatch(/Tick what you see first/)
+    for (const box of screen.getAllByRole('checkbox')) await userEvent.click(box)
+    await userEvent.click(screen.getByRole('button', { name: 'That is what I see' }))
+    expect(onAnswer).toHaveBeenCalledWith('blade', 'seen', 'bright-orange-spots; pale-green-powder')
+  })
+  test('writes the answer to a closer look with its question', async () => {
+    const onAnswer = vi.fn()
+    render(<Question questions={[edge]} knowledge={looking} onAnswer={onAnswer} />)
+    await userEvent.click(screen.getByRole('button', { name: /^A rim that lifts/ }))
+    await userEvent.click(screen.getByRole('button', { name: 'None of these' }))
+    await userEvent.click(screen.getByRole('button', { name: 'I can’t tell' }))
+    expect(onAnswer.mock.calls).toEqual([
+      ['blade', 'looked', 'skin-edge:lifting-edge'],
+      ['blade', 'looked', 'skin-edge:none'],
+      ['blade', 'looked', 'skin-edge:unknown'],
+    ])
+  })
+  test('takes whoever goes by keyboard on to the next, and to what follows the last', async () => {
+    const after = { current: document.createElement('h2') }
+    after.current.tabIndex = -1
+    document.body.append(after.current)
+    const { rerender } = render(
+      <Question questions={[edge, burial]} knowledge={looking} onAnswer={() => {}} after={after} />,
+    )
+    screen.getByRole('button', { name: /^A rim that lifts/ }).focus()
+    await userEvent.keyboard('{Enter}')
+    rerender(<Question questions={[burial]} knowledge={looking} onAnswer={() => {}} after={after} />)
+    expect(document.activeElement).toBe(screen.getByRole('heading', { level: 3 }))
+    screen.getByRole('button', { name: 'I can’t tell' }).focus()
+    await userEvent.keyboard('{Enter}')
+    rerender(<Question questions={[]} knowledge={looking} onAnswer={() => {}} after={after} />)
+    expect(document.activeElement).toBe(after.current)
+    after.current.remove()
   })
 })

@@ -46,9 +46,14 @@ function timesOf({ groups, weights, tables }: Joint, group: number, scratch: Flo
       without[rival]! += weights[at]! / likely[at]!
     }
   }
-  const all = without.reduce((sum, one) => sum + one, 0)
-  return withIt.map((own, rival) => own / without[rival]! / ((1 - own) / (all - without[rival]!)))
+  return withIt.map(
+    (own, rival) => own / othersOf(withIt, rival) / (without[rival]! / othersOf(without, rival)),
+  )
 }
+
+/** Summed and not taken from one, which would leave nothing of what is hardly likely. */
+const othersOf = (shares: Float64Array, but: number) =>
+  shares.reduce((sum, share, rival) => (rival === but ? sum : sum + share), 0)
 
 function told({ table: { group }, possible, mistaken }: GroupSeen): Omit<Pull, 'strength' | 'times'> {
   const shown = possible.map((state) => group.states[state] ?? null)

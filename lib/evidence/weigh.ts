@@ -36,7 +36,8 @@ export interface WeighedRival {
 }
 
 export function weighedOf({ matter, part, component, about, joint, settled }: Raised): Weighed {
-  const probable = probabilities(joint.weights, matter.rivals.length)
+  // A sum of many parts may end a hair above one.
+  const probable = probabilities(joint.weights, matter.rivals.length).map((one) => Math.min(1, one))
   const ranges = rangesOf(joint.weights, probable)
   const pulls = pullsOf(joint)
   const rivals = matter.rivals.map(({ id, says }, rival): WeighedRival => {

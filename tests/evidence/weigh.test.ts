@@ -3,9 +3,9 @@ import { grades, odds, within } from '../../lib/evidence/grades.ts'
 import { evenPlaces, mappings, shared } from '../../lib/evidence/places.ts'
 import { standingOf } from '../../lib/evidence/standing.ts'
 import { weigh, type Weighed } from '../../lib/evidence/weigh.ts'
-import type { Matter } from '../../lib/knowledge/evidence.ts'
+import type { Group, Matter } from '../../lib/knowledge/evidence.ts'
 import { stated, type Fact, type Facts } from '../../lib/record/fact.ts'
-import { base, baseOf, edge, facts, prior, skin } from './small-base.ts'
+import { base, baseOf, edge, facts, fits, prior, skin, state } from './small-base.ts'
 
 const xrf = (...found: readonly string[]): Fact => ({ has: found, may: 'any', said: 'stated' })
 const only = (of: Record<string, Fact> = {}, find: Facts = {}, matter: Matter = skin): Weighed =>
@@ -142,6 +142,22 @@ describe('weighing', () => {
     const once = rivalOf(only({ 'looked.edge': stated('lifting') }, {}, twice), 'silver').probability
     expect(once).toBe(rivalOf(only({ 'looked.edge': stated('lifting') }), 'silver').probability)
   })
+})
+
+test('evidence without end stays evidence: every number is one, however sure it gets', () => {
+  const groups = Array.from({ length: 24 }, (_, at): Group => ({
+    ...edge,
+    id: `edge-${at}`,
+    question: `edge-${at}`,
+    states: [state('lifting', fits('typical', 'excluded', 'excluded'))],
+    rest: { says: 'none', fits: fits('excluded', 'typical', 'typical') },
+  }))
+  const seen = Object.fromEntries(groups.map(({ question }) => [`looked.${question}`, stated('lifting')]))
+  for (const { probability, range, ...pulls } of only(seen, {}, { ...skin, groups }).rivals) {
+    expect([probability, ...range].every((number) => number >= 0 && number <= 1)).toBe(true)
+    expect(pulls.for.length + pulls.against.length).toBe(24)
+    for (const { times } of [...pulls.for, ...pulls.against]) expect(times > 0 && times < 1e6).toBe(true)
+  }
 })
 
 describe('a matter that the record itself settles', () => {

@@ -17,14 +17,14 @@ import { Leanings } from './leanings.tsx'
 import style from './evidence.module.css'
 
 interface Props {
-  /** What is explained, for the name of the table. */
-  readonly asks: string
+  /** What is explained and on which part, for the name of the table. */
+  readonly name: string
   readonly rivals: readonly Interpretation[]
   readonly knowledge: Knowledge
 }
 
 /** Explanations that compete, each as a bar with its range; those of a few in a hundred folded under one line. */
-export function Rivals({ asks, rivals, knowledge }: Props) {
+export function Rivals({ name, rivals, knowledge }: Props) {
   const shown = rivals.filter(({ probability }) => probability >= fewInHundred)
   const hardly = rivals.filter(({ probability }) => probability < fewInHundred)
   return (
@@ -46,7 +46,7 @@ export function Rivals({ asks, rivals, knowledge }: Props) {
       )}
       <details className={`${style.asTable} no-print`}>
         <summary>As a table</summary>
-        <RivalTable asks={asks} rivals={rivals} knowledge={knowledge} />
+        <RivalTable name={name} rivals={rivals} knowledge={knowledge} />
       </details>
     </div>
   )
@@ -87,9 +87,9 @@ function RivalRow({ rival, knowledge }: { readonly rival: Interpretation; readon
   )
 }
 
-function RivalTable({ asks, rivals, knowledge }: Props) {
+function RivalTable({ name, rivals, knowledge }: Props) {
   return (
-    <Scroll name={`${asks} Table`}>
+    <Scroll name={`${name}, table`}>
       <table className="small">
         <thead>
           <tr>

@@ -2,6 +2,7 @@ import Link from 'next/link'
 import type { Plan } from '../../lib/engine/plan.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import type { ConditionRecord } from '../../lib/record/record.ts'
+import { capital } from '../../lib/wording/capital.ts'
 import { listWords } from '../../lib/wording/list.ts'
 import {
   raisedWords,
@@ -32,7 +33,11 @@ export function Surface({ plan, record, knowledge }: Props) {
         {stoodOf(plan.interpretations).map((stood) => (
           <li key={`${stood.component} ${stood.matter}`} className={style.matter}>
             <MatterHead stood={stood} plan={plan} record={record} knowledge={knowledge} />
-            <Rivals asks={asksOf(stood, knowledge)} rivals={stood.rivals} knowledge={knowledge} />
+            <Rivals
+              name={`${asksOf(stood, knowledge)} ${capital(stood.component)}`}
+              rivals={stood.rivals}
+              knowledge={knowledge}
+            />
           </li>
         ))}
       </ol>

@@ -1,4 +1,5 @@
-import type { Knowledge, Rule } from '../../lib/knowledge/knowledge.ts'
+import type { Matter } from '../../lib/knowledge/evidence.ts'
+import type { Knowledge, Rule, SourceRef } from '../../lib/knowledge/knowledge.ts'
 
 export interface Use {
   readonly decision: string
@@ -9,5 +10,20 @@ export interface Use {
 export function rulesWhere(knowledge: Knowledge, test: (rule: Rule) => boolean): readonly Use[] {
   return knowledge.decisions.flatMap(({ id, rules }) =>
     rules.filter(test).map((rule) => ({ decision: id, rule })),
+  )
+}
+
+/** What one word of the evidence base rests on. */
+interface Grounds {
+  readonly sources: readonly SourceRef[]
+  readonly figures: readonly string[]
+}
+
+/** Every matter of which some odds, state or failure passes the test. */
+export function mattersWhere(knowledge: Knowledge, test: (grounds: Grounds) => boolean): readonly Matter[] {
+  return Object.values(knowledge.matters).filter(
+    ({ rivals, groups }) =>
+      rivals.some(({ priors }) => priors.some(test)) ||
+      groups.some(({ states, failures }) => states.some(test) || failures.some(test)),
   )
 }

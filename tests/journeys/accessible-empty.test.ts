@@ -25,6 +25,8 @@ const pages = [
   '/sources/works/common-practice',
   '/sources/decisions/storage-humidity',
   '/sources/contested/iron-humidity',
+  '/sources/evidence',
+  '/sources/evidence/white-skin',
   '/nothing-of-this-name',
 ]
 

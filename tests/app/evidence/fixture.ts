@@ -26,11 +26,11 @@ const rival = (id: string): Matter['rivals'][number] => ({
 })
 
 const group = (id: string, by: string, question: string | null): Matter['groups'][number] => ({
-  ...({ sameCauseAs: null } as object),
   id,
   label: `Group ${id}`,
   by,
   question,
+  sameCauseAs: null,
   states: [
     {
       id: 'shown',

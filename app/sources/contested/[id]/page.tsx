@@ -6,6 +6,7 @@ import { figureWords } from '../../../../lib/wording/figure.ts'
 import { knowledgeHere } from '../../../_server/services.ts'
 import { Back } from '../../back.tsx'
 import { SourceList } from '../../source-list.tsx'
+import { MatterList } from '../../matter-list.tsx'
 import { UseList } from '../../use-list.tsx'
 import { rulesWhere } from '../../uses.ts'
 
@@ -60,6 +61,10 @@ export default async function ContestedMatter(props: Props) {
         <h2 id="uses">Rules that turn on it</h2>
         <UseList uses={rulesWhere(knowledge, ({ contested }) => contested === matter.id)} />
       </section>
+      <MatterList
+        name="Surfaces that turn on it"
+        matters={Object.values(knowledge.matters).filter(({ contested }) => contested === matter.id)}
+      />
     </>
   )
 }

@@ -24,6 +24,7 @@ interface Props {
 /** Features with one cause: how it is asked, how often each is so under each explanation, and how it goes wrong. */
 export function GroupSection({ group, matter, knowledge }: Props) {
   const question = group.question === null ? undefined : knowledge.questions[group.question]
+  const twin = matter.groups.find(({ id }) => id === group.sameCauseAs)
   return (
     <section className="section" aria-labelledby={`group-${group.id}`}>
       <h2 id={`group-${group.id}`}>{group.label}</h2>
@@ -32,6 +33,9 @@ export function GroupSection({ group, matter, knowledge }: Props) {
         <strong>{`${byWords(group, knowledge)}.`}</strong> How often each is so, where an explanation is the
         true one:
       </p>
+      {twin !== undefined && (
+        <p className="soft">{`What it shows counts once with “${twin.label}”, which looks for the same.`}</p>
+      )}
       <GradeTable group={group} matter={matter} knowledge={knowledge} />
       <Fold says="Where these words come from">
         <Entries

@@ -7,8 +7,9 @@ import { knowledgeHere } from '../../../_server/services.ts'
 import { Source } from '../../../_statement/reasons.tsx'
 import { Back } from '../../back.tsx'
 import { Entries } from '../../entries.tsx'
+import { MatterList } from '../../matter-list.tsx'
 import { UseList } from '../../use-list.tsx'
-import { rulesWhere } from '../../uses.ts'
+import { mattersWhere, rulesWhere } from '../../uses.ts'
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>
@@ -53,6 +54,10 @@ export default async function FigurePage(props: Props) {
         <h2 id="uses">Rules that use it</h2>
         <UseList uses={uses} />
       </section>
+      <MatterList
+        name="Surfaces weighed with it"
+        matters={mattersWhere(knowledge, ({ figures }) => figures.includes(figure.id))}
+      />
     </>
   )
 }

@@ -9,8 +9,9 @@ import { KnownMark } from '../../../_marks/known-mark.tsx'
 import { knowledgeHere } from '../../../_server/services.ts'
 import { Back } from '../../back.tsx'
 import { Entries } from '../../entries.tsx'
+import { MatterList } from '../../matter-list.tsx'
 import { UseList } from '../../use-list.tsx'
-import { rulesWhere } from '../../uses.ts'
+import { mattersWhere, rulesWhere } from '../../uses.ts'
 
 interface Props {
   readonly params: Promise<{ readonly id: string }>
@@ -65,6 +66,10 @@ export default async function WorkPage(props: Props) {
         <h2 id="uses">Rules that rest on it</h2>
         <UseList uses={uses} />
       </section>
+      <MatterList
+        name="Surfaces weighed by it"
+        matters={mattersWhere(knowledge, ({ sources }) => sources.some((source) => source.work === work.id))}
+      />
     </>
   )
 }

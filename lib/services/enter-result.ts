@@ -10,6 +10,7 @@ import type { Actor, Find, KeptRecord } from './kept.ts'
 import type { Reads, World, Writes } from './ports.ts'
 import { recordWithResult } from './record-with-result.ts'
 import { resultFaults } from './result-faults.ts'
+import { within } from './within.ts'
 
 /** A result that came in: of one part of a find, by one method. */
 export interface ResultGiven {
@@ -52,12 +53,6 @@ const identificationOf = (
   words,
 })
 
-/** The same world within a transaction that is under way, so that all of it is kept or nothing. */
-const within = (world: World, writes: Writes): World => ({
-  ...world,
-  store: { ...world.store, read: (work) => work(writes), write: (_what, _by, work) => work(writes) },
-})
-
 interface Stands {
   readonly find: Find
   readonly newest: KeptRecord
@@ -83,7 +78,8 @@ async function keepRecord(
   by: Actor,
 ): Promise<{ readonly recordId: string; readonly isNew: boolean }> {
   const { record } = newest
-  const day = record.recorded_on !== undefined && record.recorded_on > asked.on ? record.recorded_on : asked.on
+  const day =
+    record.recorded_on !== undefined && record.recorded_on > asked.on ? record.recorded_on : asked.on
   const next = recordWithResult(record, asked, {
     on: asked.on,
     by: by.name,

@@ -3,6 +3,7 @@ import path from 'node:path'
 import { given, refused } from '../base/outcome.ts'
 import { type Answer } from '../base/trouble.ts'
 import { noAnswers } from '../logger/read/log-answers.ts'
+import { enterIdentifications } from './identification-table.ts'
 import { importFile, type FileToImport, type ImportReport } from './import-file.ts'
 import { keepLog, type LogToKeep } from './keep-log.ts'
 import { keepPlaces } from './keep-places.ts'
@@ -16,6 +17,7 @@ const files = {
   finds: 'tollgate-wharf.csv',
   /** Names finds, so it comes after them. */
   diary: 'diary.csv',
+  identifications: 'identifications.csv',
 } as const
 
 const zone = { ...noAnswers, timeZone: 'Europe/London' } as const
@@ -72,6 +74,9 @@ export async function loadDemo(
   if (!imported.ok) return imported
   const diary = await keepTable(files.diary)
   if (!diary.ok) return diary
+  const known = { projectId, bytes: await bytesOf(files.identifications) }
+  const identified = await enterIdentifications(world, known, by)
+  if (!identified.ok) return identified
   const run = await runStore(world, projectId, by)
   if (!run.ok) return run
   for (const log of logs) {

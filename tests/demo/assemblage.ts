@@ -6,6 +6,7 @@ import { grounds, type GroundName } from './grounds.ts'
 import type { Kind } from './kind.ts'
 import { kinds } from './kinds.ts'
 import { boxes, type Box } from './store.ts'
+import { showingTruths } from './truths.ts'
 
 /** The invented assemblage of Tollgate Wharf: finds, later looks at some of them, and the boxes they lie in. */
 const findCount = 640
@@ -52,8 +53,8 @@ export interface Assemblage {
   readonly boxes: readonly Box[]
 }
 
-/** The whole assemblage, the same for the same seed. */
-export function assemblage(seed = 1234): Assemblage {
+/** The whole assemblage, the same for the same seed; without what some finds are in truth where that is to be drawn anew. */
+export function assemblage(seed = 1234, { truths = true } = {}): Assemblage {
   const luck = chance(seed)
   const stock = boxes(luck)
   const ashore = (Object.keys(grounds) as GroundName[]).filter((name) => name !== 'dredged from the bar')
@@ -69,5 +70,6 @@ export function assemblage(seed = 1234): Assemblage {
     .slice(0, watchedCount * 4)
     .filter((_, at) => at % 4 === 1)
   const later = watched.flatMap((record) => laterLooks(record, luck))
-  return { records: [...firsts, ...later], boxes: stock }
+  const records = [...firsts, ...later]
+  return { records: truths ? showingTruths(records) : records, boxes: stock }
 }

@@ -1,9 +1,15 @@
 import { readFile } from 'node:fs/promises'
 import { describe, expect, test } from 'vitest'
 import * as ids from '../../lib/record/ids.ts'
+import { readLook } from '../../lib/record/look.ts'
+import { readTest } from '../../lib/record/tests.ts'
+import { noneOfThese } from '../../lib/services/identification.ts'
+import { knowledge } from '../knowledge-at-hand.ts'
 import { assemblage } from './assemblage.ts'
 import { demoFiles } from './files.ts'
 import { rooms } from './store.ts'
+import { raisedIn } from './truth-draw.ts'
+import { truths } from './truths.ts'
 
 const { records, boxes } = assemblage()
 const files = await demoFiles()
@@ -19,6 +25,7 @@ describe('Tollgate Wharf', () => {
     'loggers.csv',
     'rounds.csv',
     'diary.csv',
+    'identifications.csv',
     'logs/metal-store-room.csv',
     'logs/box-10.txt',
     'logs/box-5-stick.txt',
@@ -68,6 +75,22 @@ describe('Tollgate Wharf', () => {
         parts.flatMap(({ evidence }) => evidence ?? []),
       ),
     ).toEqual([])
+  })
+
+  test('has finds whose truth is known to whoever made it up, in words of the evidence base', () => {
+    expect(truths.length).toBeGreaterThanOrEqual(40)
+    expect(new Set(truths.map(({ matter }) => matter)).size).toBeGreaterThanOrEqual(15)
+    const newest = new Map(records.map((record) => [record.find_number, record]))
+    const wrong = truths.flatMap(({ find, component, matter, truth, looked, tests, found }) => {
+      const raised = raisedIn(newest.get(find)!, knowledge).find(
+        (one) => one.matter.id === matter && one.component === component,
+      )
+      const known = raised?.matter.rivals.some(({ id }) => id === truth) ?? false
+      const readable = looked.every((text) => readLook(text).ok) && tests.every((text) => readTest(text).ok)
+      const method = found === null || knowledge.methods[found.method] !== undefined
+      return (known || truth === noneOfThese) && raised && readable && method ? [] : [find]
+    })
+    expect(wrong).toEqual([])
   })
 
   test('is mostly dull iron', () => {

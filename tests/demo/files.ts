@@ -9,6 +9,7 @@ import { logs } from './store-logs.ts'
 import { rounds } from './store-rounds.ts'
 import { trueStore, type TrueStore } from './store-true.ts'
 import { rooms, type Box } from './store.ts'
+import { identifications } from './truths.ts'
 
 /** The demo as files: what stands in content/demo, made anew from the same seed. */
 const table = (rows: readonly Readonly<Record<string, string | number>>[]) => {
@@ -33,6 +34,7 @@ export async function demoFiles(): Promise<ReadonlyMap<string, string | Uint8Arr
     ['loggers.csv', table(loggers)],
     ['rounds.csv', table(rounds(boxes, store, chance(storeSeeds.rounds)))],
     ['diary.csv', table(diary(records))],
+    ['identifications.csv', table(identifications())],
     ...logs(store, chance(storeSeeds.logs)),
   ])
 }

@@ -10,7 +10,8 @@ import { allHold, type Lookup } from './read-cells.ts'
  * state as it was and adds f to the state it shows instead; several follow one another.
  *
  * How often a method fails is one number, the middle of its word, and does not vary with the mapping: otherwise a result
- * that says nothing of the find could seem to say something through what it says of the words.
+ * that says nothing of the find could seem to say something through what it says of the words. So a failure that may befall
+ * any rival never makes a look tell more; one that befalls some of them may, since then failing itself is a sign.
  */
 export interface Mistaken {
   /** By rival: what is left of the true state. */

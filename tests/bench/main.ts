@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util'
 import { boxFigures } from './boxes.ts'
+import { evidenceFigures } from './evidence.ts'
 import { guidedFigures } from './guided.ts'
 import { keystrokeFigures, type Spread } from './keystrokes.ts'
 import { loggerFigures } from './logger.ts'
@@ -9,7 +10,7 @@ import { requestFigures } from './requests.ts'
 import { rowFigures } from './rows.ts'
 import { ruleFigures } from './rules.ts'
 
-/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing|boxes|guided|requests …]`: prints our figures beside their peers of the same run, as ratios. */
+/** `npm run bench [-- rules|plans|rows|keystrokes|logger|packing|boxes|guided|evidence|requests …]`: prints our figures beside their peers of the same run, as ratios. */
 const benches: Readonly<Record<string, () => Promise<void>>> = {
   rules: async () => {
     console.log('rule matching (records a second, ratio to hand-written code)')
@@ -37,6 +38,17 @@ const benches: Readonly<Record<string, () => Promise<void>>> = {
       `${rows.toLocaleString('en')} rows of one CSV, ${plans.toLocaleString('en')} plans printed by the command`,
     )
     console.log(`  ${seconds.toFixed(0)} s, at most ${peakMegabytes.toFixed(0)} MB`)
+  },
+  evidence: async () => {
+    const figures = evidenceFigures()
+    const share = (part: number) => `${(100 * part).toFixed(1)} %`
+    console.log(`${figures.findsEach} finds drawn from each of ${figures.matters} matters`)
+    console.log(
+      `  80 % ranges hold in ${share(figures.held.share)} of ${figures.held.cases.toLocaleString('en')} cases; least in ${figures.least.matter} (${share(figures.least.share)}), most in ${figures.most.matter} (${share(figures.most.share)})`,
+    )
+    for (const { stated, came, cases } of figures.deciles)
+      console.log(`  stated ${share(stated)}, came true ${share(came)} (${cases.toLocaleString('en')})`)
+    console.log(`  one find with three matters weighed in ${figures.weighMilliseconds.toFixed(2)} ms`)
   },
   logger: async () => {
     const { readings, bytes, rounds, byteLoop, ours, duckdb, answers, disagree, year } = await loggerFigures()

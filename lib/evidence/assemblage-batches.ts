@@ -1,9 +1,8 @@
-import type { Method } from '../knowledge/knowledge.ts'
-import type { Allowance } from './assemblage.ts'
-import { chooseAgain, type Chosen } from './assemblage-choose.ts'
+import type { Chosen } from './assemblage-choose.ts'
 import type { AssemblageFind, TellableMatter } from './assemblage-find.ts'
 import { toldBy, type Ask, type Candidate } from './assemblage-options.ts'
-import { hoursFor, slotsIn } from './method-hours.ts'
+import type { Allowed, Step } from './assemblage-steps.ts'
+import { hoursFor } from './method-hours.ts'
 
 /** What is sent to one method, and what further hours there would buy. */
 export interface MethodBatch {
@@ -52,8 +51,6 @@ export interface Further {
   readonly weightedBits: number
 }
 
-export type Allowed = Omit<Allowance, 'method'> & { readonly method: Method; readonly places: number }
-
 function partsOf({ method, parts }: Ask): readonly ChosenPart[] {
   return parts.map((told) => {
     const matters = told.of(method)
@@ -61,7 +58,7 @@ function partsOf({ method, parts }: Ask): readonly ChosenPart[] {
       part: told.part,
       component: told.component,
       matters,
-      aloneBits: told.together(1 << method).gainBits,
+      aloneBits: told.together(1 << method, 'known').gainBits,
       openBits: matters.reduce((sum, { openBits }) => sum + openBits, 0),
     }
   })
@@ -74,8 +71,8 @@ function asksOf(
   allowed: readonly Allowed[],
 ): readonly ChosenAsk[] {
   return asks.map((ask, at) => {
-    const before = toldBy(asks.slice(0, at), weight)
-    const after = toldBy(asks.slice(0, at + 1), weight)
+    const before = toldBy(asks.slice(0, at), weight, 'known')
+    const after = toldBy(asks.slice(0, at + 1), weight, 'known')
     return {
       find,
       method: allowed[ask.method]!.method.id,
@@ -92,7 +89,7 @@ const optionOf = ({ options }: Candidate, { choice }: Pick<Chosen, 'choice'>, at
 function gainOf(candidates: readonly Candidate[], chosen: Pick<Chosen, 'choice'>): number {
   return candidates.reduce((sum, candidate, at) => {
     const { asks } = optionOf(candidate, chosen, at)
-    return asks.length === 0 ? sum : sum + toldBy(asks, candidate.weight).gainBits
+    return asks.length === 0 ? sum : sum + toldBy(asks, candidate.weight, 'known').gainBits
   }, 0)
 }
 
@@ -119,40 +116,28 @@ const mostFirst = (a: ChosenAsk, b: ChosenAsk) =>
 
 function furtherOf(
   method: number,
-  count: number,
+  steps: readonly Step[],
   allowed: readonly Allowed[],
   candidates: readonly Candidate[],
   chosen: Chosen,
 ): readonly Further[] {
-  const further: Further[] = []
-  const { hours, method: words } = allowed[method]!
-  let now = chosen
-  let slots = allowed.map(({ places }) => places)
-  let gain = gainOf(candidates, now)
-  for (let more = 1; more <= count; more++) {
-    const places = hours === null ? slots[method]! + 1 : slotsIn(hours + more, words.minutes)
-    const wider = slots.with(method, places)
-    const then = places === slots[method] ? now : chooseAgain(now, slots, wider)
-    const gainThen = gainOf(candidates, then)
-    further.push({
-      hours: hours === null ? null : hours + more,
+  return steps.map(({ hours, places, chosen: then }, at) => {
+    const now = at === 0 ? chosen : steps[at - 1]!.chosen
+    return {
+      hours,
       places,
       adds: added(method, candidates, now, then, allowed),
-      gainBits: gainThen - gain,
+      gainBits: gainOf(candidates, then) - gainOf(candidates, now),
       weightedBits: then.worth - now.worth,
-    })
-    now = then
-    slots = wider
-    gain = gainThen
-  }
-  return further
+    }
+  })
 }
 
 export function batchesOf(
   allowed: readonly Allowed[],
   candidates: readonly Candidate[],
   chosen: Chosen,
-  further: number,
+  steps: readonly (readonly Step[])[],
 ): readonly MethodBatch[] {
   const all = candidates.flatMap((candidate, at) =>
     asksOf(candidate, optionOf(candidate, chosen, at).asks, allowed),
@@ -170,7 +155,7 @@ export function batchesOf(
       weightedBits: asks.reduce((sum, { weightedBits }) => sum + weightedBits, 0),
       candidates: candidates.filter((one) => one.asks.some((ask) => ask.method === at)).length,
       oneMoreAtHours: hoursFor(places + 1, method.minutes),
-      further: furtherOf(at, further, allowed, candidates, chosen),
+      further: furtherOf(at, steps[at]!, allowed, candidates, chosen),
     }
   })
 }

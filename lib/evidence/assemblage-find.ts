@@ -17,8 +17,10 @@ export interface AssemblageFind {
   readonly stopped: boolean
   /** The sample for a luminescence date that is wanted is noted as taken. */
   readonly datingSampled: boolean
-  /** How much of the plan hangs on the answer, from 1 for nothing. */
+  /** How much of the plan hangs on the answer, from 1 for nothing. Plans are made again for it, so it is asked late. */
   readonly stakes: (raised: Raised) => number
+  /** More than this the stakes cannot be. */
+  readonly stakesAtMost: (raised: Raised) => number
 }
 
 /** What is open on one part and what the methods at hand could tell of it. Sets of methods are bits, by number. */
@@ -29,8 +31,11 @@ export interface PartTold {
   readonly telling: readonly number[]
   readonly of: (method: number) => readonly TellableMatter[]
   /** What a set of methods would tell together [bit], and the same weighted by what hangs on it. */
-  readonly together: (methods: number) => Told
+  readonly together: (methods: number, stakes: Stakes) => Told
 }
+
+/** `most`: weighted by the most that may hang on it; `known`: by what does. */
+export type Stakes = 'most' | 'known'
 
 export interface Told {
   readonly gainBits: number
@@ -46,7 +51,7 @@ export interface TellableMatter {
 
 interface Open {
   readonly raised: Raised
-  readonly stakes: number
+  readonly stakes: (how: Stakes) => number
   readonly openBits: number
   /** By method, the groups that it answers; none where no answer could move the matter. */
   readonly groups: readonly (readonly number[])[]
@@ -66,11 +71,14 @@ function openOf(raised: Raised, methods: readonly string[], find: AssemblageFind
     return found.length === 0 || isIdle(raised.joint, found) ? [] : found
   })
   if (groups.every((found) => found.length === 0)) return null
-  return { raised, groups, stakes: find.stakes(raised), openBits: openBitsOf(raised.joint) }
+  const most = find.stakesAtMost(raised)
+  let known: number | null = null
+  const stakes = (how: Stakes) => (how === 'most' ? most : (known ??= find.stakes(raised)))
+  return { raised, groups, stakes, openBits: openBitsOf(raised.joint) }
 }
 
 function toldOf(open: readonly Open[], known: Map<string, number>): PartTold['together'] {
-  return (methods) => {
+  return (methods, how) => {
     let bits = 0
     let weighted = 0
     open.forEach(({ raised, groups, stakes }, at) => {
@@ -86,7 +94,7 @@ function toldOf(open: readonly Open[], known: Map<string, number>): PartTold['to
         )
       known.set(key, gain)
       bits += gain
-      weighted += stakes * gain
+      weighted += stakes(how) * gain
     })
     return { gainBits: bits, weighted }
   }
@@ -99,7 +107,7 @@ export function partsTold(find: AssemblageFind, methods: readonly string[]): rea
     const open = raised.flatMap((one) => openOf(one, methods, find) ?? [])
     const together = toldOf(open, new Map())
     const telling = methods.flatMap((_, method) =>
-      together(1 << method).gainBits >= floorBits ? [method] : [],
+      together(1 << method, 'most').gainBits >= floorBits ? [method] : [],
     )
     if (telling.length === 0) return []
     const of = (method: number) =>

@@ -1,5 +1,5 @@
 import type { Method } from '../knowledge/knowledge.ts'
-import type { AssemblageFind, PartTold } from './assemblage-find.ts'
+import type { AssemblageFind, PartTold, Stakes } from './assemblage-find.ts'
 import type { Option } from './assemblage-problem.ts'
 import { significanceWeight } from './assemblage-weights.ts'
 
@@ -20,6 +20,8 @@ export interface Candidate {
   readonly asks: readonly Ask[]
   /** What a bit on this find is worth. */
   readonly weight: number
+  /** Whether the options are weighed by what hangs on them, or by the most that may. */
+  readonly stakes: Stakes
   readonly options: readonly (Option & { readonly asks: readonly Ask[] })[]
 }
 
@@ -35,7 +37,7 @@ function asksOf(parts: readonly PartTold[], methods: readonly Method[]): readonl
       : told.map((part) => ({ method: at, parts: [part] }))
   })
   const tells = ({ method, parts }: Ask) =>
-    parts.reduce((sum, { together }) => sum + together(1 << method).weighted, 0)
+    parts.reduce((sum, { together }) => sum + together(1 << method, 'most').weighted, 0)
   return asks.length <= mostAsks ? asks : asks.toSorted((a, b) => tells(b) - tells(a)).slice(0, mostAsks)
 }
 
@@ -57,15 +59,25 @@ function bitsIn(set: number): number {
 export function toldBy(
   asks: readonly Ask[],
   weight: number,
+  stakes: Stakes,
 ): { readonly gainBits: number; readonly worth: number } {
   let gainBits = 0
   let weighted = 0
   for (const [part, set] of setsOf(asks)) {
-    const told = part.together(set)
+    const told = part.together(set, stakes)
     gainBits += told.gainBits
     weighted += told.weighted
   }
   return { gainBits, worth: weight * weighted }
+}
+
+/** The same candidate weighed by what truly hangs on it. */
+export function settled(candidate: Candidate): Candidate {
+  const options = candidate.options.map((option) => ({
+    ...option,
+    worth: toldBy(option.asks, candidate.weight, 'known').worth,
+  }))
+  return { ...candidate, stakes: 'known', options }
 }
 
 /**
@@ -86,7 +98,7 @@ export function candidateOf(
     const chosen = asks.filter((_, at) => set & (1 << at))
     if ([...setsOf(chosen).values()].some((one) => bitsIn(one) > mostMethods)) continue
     const uses = methods.map((_, at) => chosen.filter(({ method }) => method === at).length)
-    options.push({ asks: chosen, uses, worth: toldBy(chosen, weight).worth })
+    options.push({ asks: chosen, uses, worth: toldBy(chosen, weight, 'most').worth })
   }
-  return { find, asks, weight, options }
+  return { find, asks, weight, stakes: 'most', options }
 }

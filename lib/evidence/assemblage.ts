@@ -1,8 +1,8 @@
 import type { EvidenceBase } from './base.ts'
 import { batchesOf, type MethodBatch } from './assemblage-batches.ts'
-import { choose } from './assemblage-choose.ts'
 import { raysMustWait, partsTold, type AssemblageFind } from './assemblage-find.ts'
 import { candidateOf, type Candidate } from './assemblage-options.ts'
+import { chooseSteps } from './assemblage-steps.ts'
 import { slotsIn } from './method-hours.ts'
 
 /**
@@ -89,9 +89,8 @@ export function assemble(
     const candidate = candidateOf(find, parts, methods, (method) => waits.includes(method))
     if (candidate !== null) candidates.push(candidate)
   }
-  const slots = allowed.map(({ places }) => places)
-  const chosen = choose({ slots, finds: candidates.map(({ options }) => options) })
-  const batches = batchesOf(allowed, candidates, chosen, further)
+  const { chosen, steps, candidates: weighed } = chooseSteps(candidates, allowed, further)
+  const batches = batchesOf(allowed, weighed, chosen, steps)
   const sum = (of: (batch: MethodBatch) => number) => batches.reduce((all, batch) => all + of(batch), 0)
   return {
     methods: batches,

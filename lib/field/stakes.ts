@@ -37,14 +37,27 @@ export function apart(a: ReadonlyMap<string, number>, b: ReadonlyMap<string, num
   return most
 }
 
-/** From 1, where nothing hangs on it. */
-export function stakesOf({ matter, component, joint }: Raised, supposed: Pick<Supposed, 'changes'>): number {
+/** Pairs of explanations and how likely they are drawn, each counted as far as they are apart. */
+function expectedApart({ matter, joint }: Raised, howFar: (a: number, b: number) => number): number {
   const probable = probabilities(joint.weights, matter.rivals.length)
-  const changes = matter.rivals.map(({ id }) => keysOf(supposed.changes(component, matter.id, id)))
   let expected = 0
-  changes.forEach((one, a) => {
-    for (let b = a + 1; b < changes.length; b++)
-      expected += 2 * probable[a]! * probable[b]! * apart(one, changes[b]!)
-  })
-  return 1 + (mostStakes - 1) * expected
+  for (let a = 0; a < probable.length; a++)
+    for (let b = a + 1; b < probable.length; b++) expected += 2 * probable[a]! * probable[b]! * howFar(a, b)
+  return expected
+}
+
+/** From 1, where nothing hangs on it. */
+export function stakesOf(raised: Raised, supposed: Pick<Supposed, 'changes'>): number {
+  const { matter, component } = raised
+  const changes = matter.rivals.map(({ id }) => keysOf(supposed.changes(component, matter.id, id)))
+  return 1 + (mostStakes - 1) * expectedApart(raised, (a, b) => apart(changes[a]!, changes[b]!))
+}
+
+/**
+ * More than this the stakes cannot be, without any plan being made again: explanations of which the record would state the
+ * same change the plan alike.
+ */
+export function stakesAtMost(raised: Raised): number {
+  const stated = raised.matter.rivals.map(({ settled }) => JSON.stringify(settled))
+  return 1 + (mostStakes - 1) * expectedApart(raised, (a, b) => (stated[a] === stated[b] ? 0 : 1))
 }

@@ -3,7 +3,7 @@ import { assessFacts } from '../engine/assess.ts'
 import type { Plan } from '../engine/plan.ts'
 import type { AssemblageFind } from '../evidence/assemblage-find.ts'
 import { raisedBy, withIdentified, type Identified } from '../evidence/raised.ts'
-import { stakesOf } from '../field/stakes.ts'
+import { stakesAtMost, stakesOf } from '../field/stakes.ts'
 import { Supposed } from '../field/supposed.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { factsOf } from '../record/facts.ts'
@@ -45,6 +45,7 @@ export function assemblageFind(
     id,
     facts,
     raised,
+    stakesAtMost,
     stopped: (reckoned.stopped ??= plan().cautions.some(({ level }) => level === 'stop')),
     datingSampled: (record.samples ?? []).some((sample) => datingSample.test(sample)),
     stakes: (one) => {

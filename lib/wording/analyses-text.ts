@@ -82,10 +82,13 @@ export function furtherWords(
   const steps = Map.groupBy(further.adds, settlesWords)
   const said = settlesSteps.flatMap(({ says }) => {
     const adds = steps.get(says)
-    if (adds === undefined) return []
-    return [`${says.replace('settles', 'settle')} for ${someWords(adds.map(({ find }) => nameOf(find.id)))}`]
+    return adds === undefined ? [] : [{ says, finds: someWords(adds.map(({ find }) => nameOf(find.id))) }]
   })
-  return `${more} of ${label} would ${listWords(said)}.`
+  const parts = said.map(({ says, finds }, at) => {
+    const much = says.replace('settles ', '')
+    return `${at === 0 ? much : much.replace('the question', 'it')} for ${finds}`
+  })
+  return `${more} of ${label} would settle ${parts.join('; ')}.`
 }
 
 export const leftOutWords: Readonly<Record<WhyLeftOut, string>> = {
@@ -126,8 +129,8 @@ export function hoursFlawWords(flaw: HoursFlaw, knowledge: Knowledge): string {
     }
     case 'no-number':
       return flaw.given === ''
-        ? `${label(flaw.method)}: the hours are missing. Give a number of hours, as 6 or 2.5, or of places, as 4slots.`
-        : `${label(flaw.method)}: “${flaw.given}” is no number of hours. Give one, as 6 or 2.5, or a number of places, as 4slots.`
+        ? `${label(flaw.method)}: the hours are missing. Give a number of hours, as 6 or 2.5, or of places, as “4 places”.`
+        : `${label(flaw.method)}: “${flaw.given}” is no number of hours. Give one, as 6 or 2.5, or a number of places, as “4 places”.`
     case 'too-many':
       return `${label(flaw.method)}: “${flaw.given}” is more than there can be. Give the hours there are.`
     case 'twice':

@@ -4,6 +4,7 @@ import { isoDate } from '../../lib/base/calendar.ts'
 import { assemble } from '../../lib/evidence/assemblage.ts'
 import { choose } from '../../lib/evidence/assemblage-choose.ts'
 import type { AssemblageFind } from '../../lib/evidence/assemblage-find.ts'
+import type { ConditionRecord } from '../../lib/record/record.ts'
 import { assemblageFind } from '../../lib/services/assemblage-finds.ts'
 import { recordSource } from '../../lib/services/record-source.ts'
 import { openSolver } from '../../lib/services/solver.ts'
@@ -40,7 +41,7 @@ async function demoFinds(count: number): Promise<readonly AssemblageFind[]> {
   const knowledge = loadKnowledge(root)
   const bytes = fs.readFileSync(path.join(root, 'content/demo/tollgate-wharf.csv'))
   const source = await recordSource(knowledge, bytes)
-  const records = []
+  const records: ConditionRecord[] = []
   for await (const batch of source.batches()) records.push(...batch.records)
   const asOf = isoDate('2026-11-25')!
   return Array.from({ length: count }, (_, at) =>

@@ -39,7 +39,7 @@ const base = {
 
 const find = (
   id: string,
-  more: Partial<Pick<AssemblageFind, 'stopped' | 'datingSampled' | 'stakes'>> = {},
+  more: Partial<Pick<AssemblageFind, 'stopped' | 'datingSampled' | 'stakes' | 'stakesAtMost'>> = {},
   of: Readonly<Record<string, Fact>> = {},
   about: Facts = {},
 ): AssemblageFind => {
@@ -51,6 +51,7 @@ const find = (
     stopped: false,
     datingSampled: false,
     stakes: () => 1,
+    stakesAtMost: () => 3,
     ...more,
   }
 }
@@ -206,5 +207,40 @@ describe('the assemblage plan', () => {
       find('unknown', {}, {}, { significance: stated('unknown') }),
     ]
     expect(sent(plan(finds, [places('xrf', 1)]))).toEqual([['xrf', ['unknown']]])
+  })
+
+  test('reckons what hangs on an answer only where a find may be chosen, and chooses as if all were reckoned', () => {
+    let reckoned = 0
+    const significances = ['low', 'medium', 'high']
+    const finds = (most: (at: number) => number) =>
+      Array.from({ length: 60 }, (_, at) =>
+        find(
+          `f${at}`,
+          {
+            stakes: () => {
+              reckoned++
+              return 1 + ((at * 7) % 10) / 10
+            },
+            stakesAtMost: () => most(at),
+          },
+          {},
+          { significance: stated(significances[at % 3]!) },
+        ),
+      )
+    const asked = [places('xrf', 4), places('x-radiography', 3)]
+    const lazy = plan(
+      finds(() => 2),
+      asked,
+    )
+    expect(reckoned).toBeLessThan(40)
+    const eager = plan(
+      finds((at) => 1 + ((at * 7) % 10) / 10),
+      asked,
+    )
+    expect(lazy.weightedBits).toBeCloseTo(eager.weightedBits, 9)
+    expect(sent(lazy)).toEqual(sent(eager))
+    for (const { asks } of lazy.methods)
+      for (const { find: own, gainBits: bits, weightedBits } of asks)
+        expect(weightedBits).toBeCloseTo(2 * own.stakes(own.raised[0]!) * bits, 9)
   })
 })

@@ -48,7 +48,7 @@ export function Batch({ batch, method, nameOf }: Props) {
                     <td>
                       <span className={paper.tick} aria-hidden="true" />
                     </td>
-                    <th scope="row">
+                    <th scope="row" className={style.find}>
                       <Link href={`/finds/${ask.find.id}`}>{nameOf(ask.find.id)}</Link>
                       {parts !== '' && <span className={style.parts}>{parts}</span>}
                     </th>

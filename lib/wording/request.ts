@@ -4,7 +4,7 @@ import { countWords } from './list.ts'
 import { knownWords } from './marks.ts'
 
 export const harmWords: Readonly<Record<Harm, string>> = {
-  none: 'Nothing: it is only looked at.',
+  none: 'Nothing: it is neither touched nor sampled.',
   touches: 'It is touched, and nothing is taken.',
   'loose-powder': 'Takes powder that has come loose, which does not come back.',
   'micro-sample': 'Takes a speck of it, which does not come back.',

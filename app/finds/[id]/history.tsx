@@ -17,6 +17,8 @@ interface Props {
 
 /** Every condition record with its day, who wrote it, what it says otherwise than the one before, and the plan issued for it. */
 export function History({ id, history, knowledge }: Props) {
+  const nameOf = (at: number) =>
+    history.length === 1 ? 'The record, table' : `Record ${history.length - at}, table`
   return (
     <section className="section no-print" aria-labelledby="history">
       <h2 id="history">{countWords(history.length, 'condition record')}</h2>
@@ -41,14 +43,14 @@ export function History({ id, history, knowledge }: Props) {
                 </p>
               )}
               {before === undefined ? (
-                <Whole said={recordWords(kept.record, knowledge)} />
+                <Whole name={nameOf(at)} said={recordWords(kept.record, knowledge)} />
               ) : (
                 <Changes changes={changeWords(before, kept.record, knowledge)} />
               )}
               {before !== undefined && (
                 <details>
                   <summary className="tall">The whole record</summary>
-                  <Whole said={recordWords(kept.record, knowledge)} />
+                  <Whole name={nameOf(at)} said={recordWords(kept.record, knowledge)} />
                 </details>
               )}
             </li>
@@ -59,9 +61,15 @@ export function History({ id, history, knowledge }: Props) {
   )
 }
 
-function Whole({ said }: { readonly said: ReturnType<typeof recordWords> }) {
+interface WholeProps {
+  /** A find may have several records, each in a table with a name of its own. */
+  readonly name: string
+  readonly said: ReturnType<typeof recordWords>
+}
+
+function Whole({ name, said }: WholeProps) {
   return (
-    <Scroll name="The record, table">
+    <Scroll name={name}>
       <table className="measure">
         <tbody>
           {said.map(({ part, field, label, value }) => (

@@ -15,6 +15,7 @@ export const commands: Readonly<Record<string, () => Promise<{ readonly command:
   'store export': () => import('./store-export.ts'),
   logger: () => import('./logger.ts'),
   pack: () => import('./pack.ts'),
+  score: () => import('./score.ts'),
   'knowledge compile': () => import('./knowledge-compile.ts'),
   'knowledge check': () => import('./knowledge-check.ts'),
   'knowledge sheet': () => import('./knowledge-sheet.ts'),

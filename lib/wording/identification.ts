@@ -2,7 +2,6 @@ import type { IsoDate } from '../base/calendar.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { dayWords } from './day.ts'
 import { explanationName, likelyWords } from './interpretation.ts'
-import { listWords } from './list.ts'
 
 /** Somebody judged from all that is known; nothing was measured. */
 export const judgedWords = 'Judged from all that is known'
@@ -62,14 +61,13 @@ export function thoughtLines(rivals: readonly Guess[], knowledge: Knowledge): re
 /** Likely enough to be named in a sentence. A house rule. */
 const named = 0.1
 
-/** The same in one sentence: `Before, it was thought: tinning, about 6 in 10 (4 to 8); or silvering, …`. */
+/** The same in one sentence: `Before, it was thought: tinning, about 6 in 10 (4 to 8); silvering, …`. */
 export function beforeWords(rivals: readonly Guess[], knowledge: Knowledge): string {
   const likely = rivals.filter(({ probability }) => probability >= named)
-  return `Before this, it was thought to be ${listWords(thoughtLines(likely, knowledge), 'or')}.`
+  return `Before, it was thought: ${thoughtLines(likely, knowledge).join('; ')}.`
 }
 
 interface Told {
-  readonly interpretation: string
   readonly method: string
   readonly on: IsoDate
   readonly byWhom: string
@@ -86,7 +84,8 @@ export function heldWords(interpretation: string, rivals: readonly Guess[]): str
   if (interpretation === noneOfThese)
     return 'Nobody had it among the explanations: the evidence base needs another look.'
   const was = rivals.find((one) => one.interpretation === interpretation)
-  if (first === undefined || was === undefined) return 'It is not among the explanations that were weighed then.'
+  if (first === undefined || was === undefined)
+    return 'It is not among the explanations that were weighed then.'
   if (first === was) return 'It stood in front before.'
   return `Something else stood in front before; this was put at ${likelyWords(was.probability, was.range)}.`
 }

@@ -154,7 +154,8 @@ describe.each(engines)('a result that comes in, on %s', (engine) => {
       expect(value(await at.services.keepPlaces(table, assistant)).unreadableRows).toBe(0)
     }
     const lies = async () =>
-      value(await at.services.listFinds({ projectId: project.id, order: 'number', limit: 1 })).finds[0]!.line.box
+      value(await at.services.listFinds({ projectId: project.id, order: 'number', limit: 1 })).finds[0]!.line
+        .box
     expect(await lies()).toBe('B2')
     await enter(id)
     expect(await lies()).toBe('B2')
@@ -200,6 +201,8 @@ describe.each(engines)('a result that comes in, on %s', (engine) => {
 
 it('no method is called by a word that would raise an alarm when it stands in the notes', () => {
   const words = knowledge.vocabulary.textWords
-  const loud = Object.values(knowledge.methods).filter(({ label }) => hazardsIn(label, words, false).length > 0)
+  const loud = Object.values(knowledge.methods).filter(
+    ({ label }) => hazardsIn(label, words, false).length > 0,
+  )
   expect(loud).toEqual([])
 })

@@ -151,10 +151,14 @@ export interface Request {
 export interface Meaning {
   readonly component: string
   readonly matter: string
+  /** The group of the matter that it would be an answer in. */
+  readonly group: string
   readonly outcome: string
   readonly chance: number
   readonly interpretation: string
   readonly probability: number
+  /** How far the matter would then be decided. */
+  readonly standing: Standing
   readonly changes: readonly PlanChange[]
 }
 

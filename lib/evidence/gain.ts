@@ -109,11 +109,13 @@ export function showings(joint: Joint, group: number): readonly Showing[] {
   const wide = joint.tables.rivals.length
   const without = weightsWithout(joint, [group])
   const scratch = scratchOf(without.length)
-  const all = joint.groups[group]!.possible.map((state): Showing => {
+  const all = joint.groups[group]!.possible.flatMap((state): Showing | readonly never[] => {
     likelihoodBeside(joint.groups, group, [state], wide, scratch)
     for (let at = 0; at < scratch.length; at++) scratch[at]! *= without[at]!
     const together = probabilities(scratch, wide)
     const chance = sumOf(together)
+    // What a crust hides altogether cannot show, and means nothing.
+    if (chance === 0) return []
     let after: Joint | undefined
     return {
       state,

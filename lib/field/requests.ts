@@ -62,13 +62,15 @@ function statementOf(request: EvidenceRequest, knowledge: Knowledge): readonly S
 
 const meaningsOf = (request: EvidenceRequest, supposed: Supposed): readonly Meaning[] =>
   request.matters.flatMap(({ matter, means }) =>
-    means.map(({ says, chance, leader, probability }) => ({
+    means.map(({ group, says, chance, leader, probability, standing }) => ({
       component: request.component,
       matter,
+      group,
       outcome: says,
       chance,
       interpretation: leader,
       probability,
+      standing,
       changes: supposed.changes(request.component, matter, leader),
     })),
   )
@@ -105,9 +107,12 @@ function joined(
 /** Requests beyond those that are read keep their reasons, under the last of them. */
 function folded(requests: readonly Request[]): readonly Request[] {
   const kept = requests.slice(0, most)
-  const rest = requests.slice(most).flatMap(({ basis }) => basis)
   const last = kept.at(-1)
-  if (!last || rest.length === 0) return kept
+  if (!last) return kept
+  const said = new Set(kept.flatMap(({ basis }) => basis.map(({ rule }) => rule)))
+  const beyond = requests.slice(most).flatMap(({ basis }) => basis.filter(({ rule }) => !said.has(rule)))
+  const rest = [...new Map(beyond.map((statement) => [statement.rule, statement])).values()]
+  if (rest.length === 0) return kept
   const [first, ...more] = last.basis
   return [...kept.slice(0, -1), { ...last, basis: [{ ...first!, also: [...first!.also, ...rest] }, ...more] }]
 }

@@ -108,7 +108,7 @@ export function planText(record: ConditionRecord, plan: Plan, knowledge: Knowled
     },
     {
       name: 'Look',
-      lines: plan.lookNext.slice(0, 3).map((one) => question(one, parts)),
+      lines: plan.lookNext.map((one) => question(one, parts)),
     },
     { name: 'Conservator', lines: say(plan.referrals) },
     { name: 'Keep or not', lines: say(plan.selection) },

@@ -42,15 +42,12 @@ export interface AnswerTable {
 
 /** What each answer would mean, parted into what is asked: of each matter of each part, group by group. */
 export function answerTables(
-  { method, means }: Pick<Request, 'method' | 'means'>,
+  { means }: Pick<Request, 'means'>,
   knowledge: Knowledge,
 ): readonly AnswerTable[] {
-  // What a crust hides altogether cannot show, and means nothing.
-  const possible = means.filter(({ chance }) => chance > 0)
-  const tables = Map.groupBy(possible, ({ component, matter, outcome }) => {
-    const groups = knowledge.matters[matter]?.groups.filter(({ by }) => by === method) ?? []
-    const group = groups.find(({ states, rest }) => [...states, rest].some(({ says }) => says === outcome))
-    return JSON.stringify([component, matter, group?.label ?? ''])
+  const tables = Map.groupBy(means, ({ component, matter, group }) => {
+    const written = knowledge.matters[matter]?.groups.find(({ id }) => id === group)
+    return JSON.stringify([component, matter, written?.label ?? ''])
   })
   return [...tables].map(([key, answers]) => {
     const [component, matter, label] = JSON.parse(key) as [string, string, string]

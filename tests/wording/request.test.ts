@@ -54,11 +54,11 @@ describe('what would change in the plan', () => {
 })
 
 describe('the answers of a request', () => {
-  test('stand group by group, those that cannot come left out', () => {
+  test('stand group by group, those of a group that the knowledge has no more by themselves', () => {
     const [shown, rest] = request.means
-    const foreign = { ...shown!, outcome: 'what no table knows any more' }
+    const foreign = { ...shown!, group: 'what-no-matter-has-any-more' }
     const tables = answerTables(
-      { ...request, means: [shown!, rest!, foreign, { ...rest!, chance: 0 }] },
+      { ...request, means: [shown!, rest!, foreign] },
       knowledge,
     )
     expect(tables.map(({ label, answers }) => [label, answers.length])).toEqual([

@@ -51,11 +51,6 @@ describe('a request to a laboratory', () => {
     expect(screen.queryByText('The plan would then also say')).toBeNull()
     expect(container.textContent).not.toMatch(/nothing more|say nothing/)
   })
-  test('leaves out an answer that cannot come', () => {
-    const [first, second] = request.means
-    shown({ means: [first!, { ...second!, chance: 0 }] })
-    expect(screen.queryByText('It does not show elements')).toBeNull()
-  })
   test('says plainly that a conservator must agree', () => {
     shown({ ifConservatorAgrees: true })
     expect(screen.getByText(/only if a conservator agrees/).closest('details')).toBeNull()

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { Drawing } from '../_drawings/drawing.tsx'
 import { LookAlikes, type LookAlikeWords } from '../_drawings/look-alikes.tsx'
@@ -53,7 +54,13 @@ export function Answers({ shown, asks, knowledge }: Props) {
   )
 }
 
-function Picture({ answer: { drawing, label, tell } }: { readonly answer: ShownAnswer }) {
+interface PictureProps {
+  readonly answer: ShownAnswer
+  /** Where it is ticked, beside its name. */
+  readonly box?: ReactNode
+}
+
+function Picture({ answer: { drawing, label, tell }, box }: PictureProps) {
   return (
     <>
       {drawing !== null && (
@@ -62,7 +69,10 @@ function Picture({ answer: { drawing, label, tell } }: { readonly answer: ShownA
         </span>
       )}
       <span className={style.words}>
-        <strong>{label}</strong>
+        <span className={style.name}>
+          {box}
+          <strong>{label}</strong>
+        </span>
         {tell !== '' && <span className={style.tell}>{tell}</span>}
       </span>
     </>
@@ -84,12 +94,11 @@ function Tick({ answer, field, knowledge }: TickProps) {
   return (
     <>
       <label className={style.tile}>
-        <input type="checkbox" name="answer" value={answer.id} />
-        <Picture answer={answer} />
+        <Picture answer={answer} box={<input type="checkbox" name="answer" value={answer.id} />} />
       </label>
       {answer.alike.length > 0 && (
         <div className={style.alike}>
-          <p>{`${answer.label} is easily taken for what stands beside it here. Look again:`}</p>
+          <p>These are easily taken for one another. Look again:</p>
           <LookAlikes keys={answer.alike} words={words} prefix={`alike-${answer.id}`} />
         </div>
       )}

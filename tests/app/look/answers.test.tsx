@@ -72,8 +72,12 @@ describe('a closer look', () => {
     await userEvent.click(screen.getByRole('checkbox', { name: /^Loose flakes/ }))
     await userEvent.click(screen.getByRole('button', { name: 'That is what I see' }))
     expect(sent).toHaveBeenCalledWith(['orange-droplets', 'loose-flakes'])
-    const alike = within(container.querySelector('fieldset')!)
-    expect(alike.getByText(/^Orange droplets is easily taken/)).toBeTruthy()
+    const alike = container.querySelector<HTMLElement>('label:has(input[value=orange-droplets]) + div')!
+    expect(
+      within(alike)
+        .getAllByRole('figure')
+        .map((one) => one.querySelector('strong')!.textContent),
+    ).toEqual(['Orange droplets', 'Dry orange blisters'])
   })
 
   test('of a list stands next to its look-alikes', () => {

@@ -50,8 +50,8 @@ export default async function LookPage({ params, searchParams }: Props) {
       <div className="row">
         <UrgencyMark urgency={now.urgency} />
         <p>{keepSentence(now.storage)}</p>
+        <p role="status">{saidOf(words)}</p>
       </div>
-      <p role="status">{saidOf(words)}</p>
       {person === null && (
         <p>
           <Link href={`/person?back=/finds/${id}/look`}>Say who you are</Link> first: every record carries who

@@ -92,6 +92,11 @@ export default async function Sources() {
           <Link className="tall" href="/sources/evidence">
             {countWords(Object.keys(knowledge.matters).length, 'matter')}
           </Link>
+          {', and '}
+          <Link className="tall" href="/sources/score">
+            how good the guesses were
+          </Link>
+          {' once results came in'}
         </p>
       </section>
 

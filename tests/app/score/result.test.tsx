@@ -40,6 +40,7 @@ describe('what a report is asked for', () => {
     expect(section.every(({ name }) => name.startsWith('look.'))).toBe(true)
     const [phases] = reportQuestions(skin, 'xrd', knowledge)
     expect(phases).toMatchObject({ kind: 'ticks', name: 'tick.xrd' })
+    expect(JSON.stringify(phases)).toContain('"value":"cu3sn","label":"Cu3Sn"')
     expect(reportQuestions(skin, '', knowledge)).toEqual([])
   })
   test('offers every explanation, none of them, and that it is not settled', () => {

@@ -103,8 +103,8 @@ interface OthersProps {
 
 function Others({ says, methods, at, knowledge }: OthersProps) {
   return (
-    <details className="no-print">
-      <summary className="tall">{says}</summary>
+    <details className={`${style.others} no-print`}>
+      <summary>{says}</summary>
       <ul className={style.methods}>
         {methods.map((method) => (
           <li key={method}>

@@ -50,6 +50,10 @@ const phasesOf = (groups: readonly Group[], fact: string): readonly string[] => 
   ),
 ]
 
+/** A phase that is named by its formula, as it is written: `cu3sn` is Cu3Sn; null where it has a name. */
+const formulaOf = (phase: string): string | null =>
+  /\d/.test(phase) && /^(?:[a-z]{1,2}\d*)+$/.test(phase) ? phase.replaceAll(/[a-z]+/g, capital) : null
+
 /** The questions for one kind of result that the record keeps. */
 function factQuestions(
   fact: string,
@@ -83,7 +87,7 @@ function factQuestions(
           options: [
             ...phasesOf(groups, fact).map((phase) => ({
               value: phase,
-              label: capital(valueLabel(fact, phase, knowledge)),
+              label: formulaOf(phase) ?? capital(valueLabel(fact, phase, knowledge)),
             })),
             { value: 'none', label: 'Nothing that could be named' },
           ],

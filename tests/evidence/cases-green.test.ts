@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { certain } from '../../lib/evidence/standing.ts'
 import { knowledge } from '../knowledge-at-hand.ts'
 import type { seen as signs } from '../../lib/record/ids.ts'
-import { leader, matter, share, weighed } from './fill-at-hand.ts'
+import { leader, matter, share, weighed } from './at-hand.ts'
 
 const active = 'active-chloride-corrosion'
 type Part = Parameters<typeof weighed>[2]

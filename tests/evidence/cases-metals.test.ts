@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { knowledge } from '../knowledge-at-hand.ts'
-import { leader, matter, share, weighed } from './fill-at-hand.ts'
+import { leader, matter, share, weighed } from './at-hand.ts'
 
 type Weighing = Parameters<typeof weighed>
 

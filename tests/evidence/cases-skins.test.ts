@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { leader, matter, share, weighed } from './fill-at-hand.ts'
+import { leader, matter, share, weighed } from './at-hand.ts'
 
 type Weighing = Parameters<typeof weighed>
 type Find = Weighing[1]

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { chance, leader, methodsFor, trace } from './trace-at-hand.ts'
+import { share, leader, methodsFor, trace } from './at-hand.ts'
 
 describe('what metal has kept of cloth, wood, leather and hair', () => {
   const weave = { material: 'iron', evidence: ['weave-pattern'] } as const
@@ -27,7 +27,7 @@ describe('what metal has kept of cloth, wood, leather and hair', () => {
     )
     expect(leader(seen)).toBe('packing-print')
     expect(seen.standing).not.toBe('settled')
-    expect(chance(seen, 'mineral-preserved-textile')).toBeGreaterThan(0.02)
+    expect(share(seen, 'mineral-preserved-textile')).toBeGreaterThan(0.02)
   })
 
   test('grain on a nail is wood; on a bar nobody can tell it from the iron itself', () => {
@@ -43,7 +43,7 @@ describe('what metal has kept of cloth, wood, leather and hair', () => {
 
   test('grain on copper alloy is hardly ever the layers of a forging', () => {
     const green = trace({ material: 'copper-alloy', evidence: ['wood-grain'] })
-    expect(chance(green, 'forging-lamination')).toBeLessThan(0.05)
+    expect(share(green, 'forging-lamination')).toBeLessThan(0.05)
   })
 
   test('a knife handle is wood or horn until the microscope parts them', () => {
@@ -77,7 +77,7 @@ describe('what metal has kept of cloth, wood, leather and hair', () => {
       looked: ['leather-by-ftir:polymer-or-glue'],
     } as const
     const packing = (done: 'waxed' | 'air-dried') =>
-      chance(trace(layer, { done_already: [done] }), 'packing-remnant')
+      share(trace(layer, { done_already: [done] }), 'packing-remnant')
     expect(packing('waxed')).toBeLessThan(packing('air-dried') / 2)
     expect(leader(trace(layer, { done_already: ['waxed'] }))).toBe('mineral-preserved-leather')
   })
@@ -93,7 +93,7 @@ describe('what metal has kept of cloth, wood, leather and hair', () => {
 
   test('the same fibres are likelier roots in ploughsoil than in a bog', () => {
     const roots = (burial: 'ploughsoil' | 'peat') =>
-      chance(trace({ material: 'copper-alloy', evidence: ['fibres'] }, { burial: [burial] }), 'living-roots')
+      share(trace({ material: 'copper-alloy', evidence: ['fibres'] }, { burial: [burial] }), 'living-roots')
     expect(roots('ploughsoil')).toBeGreaterThan(5 * roots('peat'))
   })
 })
@@ -124,7 +124,7 @@ describe('what was done to the surface, and what happened to it', () => {
       'cast-decoration',
     )
     expect(trace({ ...relief, material: 'iron' }).standing).toBe('open')
-    expect(chance(trace({ ...relief, material: 'iron' }), 'cast-decoration')).toBeLessThan(0.05)
+    expect(share(trace({ ...relief, material: 'iron' }), 'cast-decoration')).toBeLessThan(0.05)
   })
 
   test('one outline struck to many depths is a punch; every size and everywhere is decay', () => {

@@ -103,4 +103,6 @@ export const SKINS = {
     'lump-apart',
     'turns-round',
   ],
+  'mercury-amount': ['trace-only', 'few-per-cent', 'old-cut-off-or-more'],
+  'zinc-amount': ['little', 'as-in-brass'],
 } as const

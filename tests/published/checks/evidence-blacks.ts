@@ -1,5 +1,5 @@
 import { describe, expect } from 'vitest'
-import { failureOf, leader, matter, rivalOf, share, stateOf, weighed } from '../../evidence/fill-at-hand.ts'
+import { failureOf, leader, matter, rivalOf, share, stateOf, weighed } from '../../evidence/at-hand.ts'
 import { figure, side } from '../../said.ts'
 import { printed } from '../printed.ts'
 import { inWords, wholeNumber } from '../tolerance.ts'

@@ -1,6 +1,6 @@
 import { describe, expect } from 'vitest'
 import type { seen as signs } from '../../../lib/record/ids.ts'
-import { leader, matter, rivalOf, share, stateOf, weighed } from '../../evidence/fill-at-hand.ts'
+import { leader, matter, rivalOf, share, stateOf, weighed } from '../../evidence/at-hand.ts'
 import { printed, type Backing } from '../printed.ts'
 import { figure } from '../../said.ts'
 import { inWords, wholeNumber } from '../tolerance.ts'

@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest'
 import { hiddenShare } from '../../../lib/evidence/depth.ts'
 import type { seen as signs } from '../../../lib/record/ids.ts'
-import { failureOf, leader, share, stateOf, weighed } from '../../evidence/fill-at-hand.ts'
+import { failureOf, leader, share, stateOf, weighed } from '../../evidence/at-hand.ts'
 import { knowledge } from '../../knowledge-at-hand.ts'
 import { printed } from '../printed.ts'
 import { figure } from '../../said.ts'

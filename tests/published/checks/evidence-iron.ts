@@ -1,6 +1,6 @@
 import { describe, expect } from 'vitest'
 import { grades } from '../../../lib/evidence/grades.ts'
-import { failureOf, leader, matter, rivalOf, share, stateOf, weighed } from '../../evidence/fill-at-hand.ts'
+import { failureOf, leader, matter, rivalOf, share, stateOf, weighed } from '../../evidence/at-hand.ts'
 import { exceptions, figure } from '../../said.ts'
 import { printed } from '../printed.ts'
 import { inWords, wholeNumber } from '../tolerance.ts'

@@ -1,14 +1,6 @@
 import { describe, expect } from 'vitest'
 import { grades } from '../../../lib/evidence/grades.ts'
-import {
-  chance,
-  failureOf,
-  leader,
-  methodsFor,
-  rivalOf,
-  stateOf,
-  trace,
-} from '../../evidence/trace-at-hand.ts'
+import { share, failureOf, leader, methodsFor, rivalOf, stateOf, trace } from '../../evidence/at-hand.ts'
 import { figure } from '../../said.ts'
 import { printed } from '../printed.ts'
 import { inWords } from '../tolerance.ts'
@@ -50,7 +42,7 @@ describe('traces of cloth, wood, leather and hair', () => {
       const rod = { material: 'iron', evidence: ['wood-grain'] } as const
       const read = { ...rod, looked: ['grain-on-radiograph:grain-around-metal'] } as const
       const seen = trace(read, { object_kind: 'rod' })
-      expect(chance(seen, 'forging-lamination')).toBeGreaterThan(0.1)
+      expect(share(seen, 'forging-lamination')).toBeGreaterThan(0.1)
       expect(seen.standing).not.toBe('settled')
       expect(methodsFor(read, { object_kind: 'rod' })).toContain('optical-microscopy')
       const trap = failureOf('wood-grain', 'grain-on-radiograph', 'bundle-of-rods')
@@ -75,7 +67,7 @@ describe('traces of cloth, wood, leather and hair', () => {
         'weave-place:pressed-into-soft',
       ]) {
         const seen = trace({ material: 'copper-alloy', evidence: ['weave-pattern'], looked: [look] })
-        expect(chance(seen, 'mineral-preserved-textile')).toBeGreaterThan(0.1)
+        expect(share(seen, 'mineral-preserved-textile')).toBeGreaterThan(0.1)
       }
       return [
         stateOf('weave-pattern', 'weave-strand', 'groove'),
@@ -123,7 +115,7 @@ describe('traces of cloth, wood, leather and hair', () => {
     },
     () => {
       const weave = { material: 'iron', evidence: ['weave-pattern'] } as const
-      const cloth = (find: object) => chance(trace(weave, find), 'mineral-preserved-textile')
+      const cloth = (find: object) => share(trace(weave, find), 'mineral-preserved-textile')
       expect(cloth({ burial: ['grave'] })).toBeGreaterThan(cloth({ burial: ['clay'] }))
       const [traced, all] = [figure('graves-with-traces'), figure('graves-in-that-cemetery')]
       expect(Number(traced.value) / Number(all.value)).toBeGreaterThan(0.25)
@@ -142,7 +134,7 @@ describe('traces of cloth, wood, leather and hair', () => {
     },
     () => {
       const fibres = { material: 'bronze', evidence: ['fibres'] } as const
-      expect(chance(trace(fibres), 'fibrous-crystals')).toBeGreaterThan(0.01)
+      expect(share(trace(fibres), 'fibrous-crystals')).toBeGreaterThan(0.01)
       const seen = trace({ ...fibres, looked: ['fibre-under-microscope:crystal-faces'] })
       expect(leader(seen)).toBe('fibrous-crystals')
       return stateOf('fibres', 'fibre-under-microscope', 'crystal-faces')
@@ -160,8 +152,8 @@ describe('traces of cloth, wood, leather and hair', () => {
     },
     () => {
       const fibres = { material: 'iron', evidence: ['fibres'] } as const
-      const before = chance(trace(fibres), 'animal-fibre')
-      const after = chance(trace({ ...fibres, looked: ['fibre-under-microscope:none'] }), 'animal-fibre')
+      const before = share(trace(fibres), 'animal-fibre')
+      const after = share(trace({ ...fibres, looked: ['fibre-under-microscope:none'] }), 'animal-fibre')
       expect(after).toBeGreaterThan(before / 2)
       return failureOf('fibres', 'fibre-under-microscope', 'too-low-a-power')
     },
@@ -181,7 +173,7 @@ describe('holes, lines, relief, dots and tool marks', () => {
     () => {
       const coin = { material: 'silver', evidence: ['openwork'] } as const
       const kind = { object_kind: 'coin' } as const
-      const made = (look: string) => chance(trace({ ...coin, looked: [look] }, kind), 'openwork-backing-lost')
+      const made = (look: string) => share(trace({ ...coin, looked: [look] }, kind), 'openwork-backing-lost')
       expect(leader(trace({ ...coin, looked: ['openwork-edge:eaten-thin'] }, kind))).toBe(
         'corrosion-perforation',
       )

@@ -1,3 +1,4 @@
+import { requestsOf } from '../../lib/evidence/requests.ts'
 import { weigh, type Weighed } from '../../lib/evidence/weigh.ts'
 import { factsOf } from '../../lib/record/facts.ts'
 import { knowledge } from '../knowledge-at-hand.ts'
@@ -6,13 +7,23 @@ import { record, today } from '../record-at-hand.ts'
 type Find = Parameters<typeof record>[0]
 type Part = Parameters<typeof record>[1]
 
+const factsFor = (find: Find, part: Part) =>
+  factsOf(record(find, part), knowledge.vocabulary.textWords, today)
+
 /** What the project's own evidence makes of one matter on one part. */
 export function weighed(matter: string, find: Find, part: Part): Weighed {
-  const all = weigh(factsOf(record(find, part), knowledge.vocabulary.textWords, today), knowledge)
+  const all = weigh(factsFor(find, part), knowledge)
   const found = all.filter((one) => one.matter === matter)
   if (found.length !== 1) throw new Error(`${matter} is raised ${found.length} times`)
   return found[0]!
 }
+
+/** What a part of which one observation is written down may be. */
+export const trace = (part: Part, find: Find = {}): Weighed => weighed(part.evidence![0]!, find, part)
+
+/** The methods worth asking for, first first. */
+export const methodsFor = (part: Part, find: Find = {}): readonly string[] =>
+  requestsOf(factsFor(find, part), knowledge).map(({ method }) => method)
 
 export const share = ({ rivals }: Weighed, id: string): number =>
   rivals.find((rival) => rival.id === id)!.probability

@@ -3,6 +3,7 @@ import type { Plan } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { inBreaths } from './breath.ts'
 import { contentHash } from './content-hash.ts'
+import { identifiedOf } from './identified-of.ts'
 import type { Find, KeptRecord } from './kept.ts'
 import type { World, Writes } from './ports.ts'
 import { contactsBySite } from './site-contacts.ts'
@@ -33,6 +34,7 @@ export async function bringUpToDate(
   const records = Map.groupBy(await writes.records.ofFinds(ids), ({ findId }) => findId)
   const moved = await writes.diary.list({ projectId, kinds: ['moved'], findIds: ids })
   const moves = Map.groupBy(moved as readonly DiaryEntry<'moved'>[], ({ findId }) => findId)
+  const identified = await identifiedOf(writes, ids)
   const stays: FindStay[] = []
   const plans = new Map<string, Plan>()
   const standings: Standing[] = []
@@ -43,8 +45,12 @@ export async function bringUpToDate(
       if (!record) continue
       const lay = staysOf(find.id, all, moves.get(find.id) ?? [])
       stays.push(...lay)
-      const occasion = { asOf: world.today(), contacts: contacts.get(find.siteId) ?? {}, questions: false }
-      const plan = planFind(record.record, world.knowledge, occasion)
+      const plan = planFind(record.record, world.knowledge, {
+        asOf: world.today(),
+        contacts: contacts.get(find.siteId) ?? {},
+        questions: false,
+        identified: identified(find.id),
+      })
       plans.set(record.id, plan)
       standings.push(standingOf(find, record, plan, lay.at(-1)?.box ?? ''))
     }

@@ -3,6 +3,7 @@ import { given } from '../base/outcome.ts'
 import { planFind } from '../field/plan-find.ts'
 import type { Contacts, Plan } from '../engine/plan.ts'
 import type { ConditionRecord } from '../record/record.ts'
+import { identifiedOf } from './identified-of.ts'
 import type { Find, KeptRecord } from './kept.ts'
 import type { World } from './ports.ts'
 import { contactsBySite } from './site-contacts.ts'
@@ -20,6 +21,10 @@ const mostAtOnce = 2000
 export function planFinds(world: World, findIds: readonly string[]): Answer<readonly PlannedFind[]> {
   return world.store.read(async (reads) => {
     const finds = await reads.finds.byIds(findIds.slice(0, mostAtOnce))
+    const identified = await identifiedOf(
+      reads,
+      finds.map(({ id }) => id),
+    )
     const newest = new Map<string, KeptRecord>()
     for (const record of await reads.records.ofFinds(finds.map(({ id }) => id)))
       newest.set(record.findId, record)
@@ -32,7 +37,8 @@ export function planFinds(world: World, findIds: readonly string[]): Answer<read
         const record = newest.get(find.id)
         if (!record) return []
         const own = contacts.get(find.projectId)?.get(find.siteId) ?? {}
-        const plan = planFind(record.record, world.knowledge, { asOf: world.today(), contacts: own })
+        const occasion = { asOf: world.today(), contacts: own, identified: identified(find.id) }
+        const plan = planFind(record.record, world.knowledge, occasion)
         return [{ find, newest: record, plan }]
       }),
     )

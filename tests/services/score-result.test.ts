@@ -88,6 +88,21 @@ describe.each(engines)('a result that comes in, on %s', (engine) => {
     )
   })
 
+  it('that settles what was asked is asked for no more, on the page and on paper; the plan it is issued with says so', async () => {
+    const id = await find(sheen('TW-1'))
+    const asks = async () => {
+      const [printed] = value(await at.services.planFinds([id]))
+      const plans = [(await shown(id)).now, printed!.plan]
+      return plans.map(({ requests }) => requests.some(({ gainBits }) => gainBits !== null))
+    }
+    expect(await asks()).toEqual([true, true])
+    await enter(id)
+    expect(await asks()).toEqual([false, false])
+    const issued = (await shown(id)).history[0]!.plans[0]!.plan
+    const standings = issued.interpretations.map(({ standing }) => standing)
+    expect(new Set(standings)).toEqual(new Set(['settled']))
+  })
+
   it('is kept once, however often it is sent', async () => {
     const id = await find(sheen('TW-1'))
     const first = await enter(id)

@@ -56,6 +56,9 @@ export interface Assemblage {
 /** Input in any order gives the same plan. */
 const byId = (a: AssemblageFind, b: AssemblageFind) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)
 
+/** In the order in which they bind: what holds for all, then what nobody may touch, then what has to wait. */
+const reasons: readonly WhyLeftOut[] = ['samples', 'stop', 'dating-first']
+
 export function assemble(
   given: readonly AssemblageFind[],
   { allowances, sampling, further }: AssemblageAsked,
@@ -98,7 +101,7 @@ export function assemble(
     weightedBits: chosen.worth,
     boundWeightedBits: chosen.bound,
     proved: chosen.proved,
-    leftOut,
+    leftOut: leftOut.toSorted((a, b) => reasons.indexOf(a.because) - reasons.indexOf(b.because)),
     candidates: candidates.length,
   }
 }

@@ -107,7 +107,7 @@ export function leftOutLines(
   const groups = Map.groupBy(leftOut, ({ method, because }) => JSON.stringify([because, method]))
   return [...groups.values()].map((group) => {
     const { method, because } = group[0]!
-    const finds = group.flatMap(({ find }) => (find === null ? [] : [nameOf(find.id)]))
+    const finds = group.flatMap(({ find }) => (find === null ? [] : [nameOf(find.id)])).toSorted()
     const label = method === null ? '' : (knowledge.methods[method]?.label ?? method)
     const who = [label, ...(finds.length === 0 ? [] : [listWords(finds)])]
       .filter((part) => part !== '')

@@ -263,19 +263,23 @@ describe('what light green is', () => {
   printed(
     {
       check: 'open texts 1, watched',
-      work: 'angelucci-1978',
-      place: 'as cited in Artistry in Bronze, chapter 35',
-      known: 'second-hand',
+      work: 'scott-1990',
+      place: 'section 5',
+      known: 'read',
       tolerance: 'exact: a printed line, tried one above and one below',
-      says: 'quiet above 35 % speaks against active chloride, quiet below says less',
+      says: 'quiet for long above 46 % speaks against active chloride; below it, or for days, it says nothing',
     },
     () => {
-      expect(figure('copper-chloride-reacts-rh').value).toBe(35)
+      expect(figure('bronze-most-rh-high').value).toBe(46)
       const seen = { material: 'bronze', seen: ['pale-green-powder', 'no-change-seen'] } as const
-      const at = (percent: number) =>
-        share(weighed('pale-green', { stored_rh_percent: percent }, seen), active)
-      expect(at(36)).toBeLessThan(at(34))
-      return stateOf('pale-green', 'at-work', 'quiet-in-damp-air')
+      const at = (percent: number, days: number) =>
+        share(weighed('pale-green', { stored_rh_percent: percent, watched_days: days }, seen), active)
+      const long = figure('watch-days').value
+      const unwatched = share(weighed('pale-green', {}, bronze('pale-green-powder')), active)
+      expect(at(47, long)).toBeLessThan(at(45, long))
+      expect(at(45, long)).toBeCloseTo(unwatched, 1)
+      expect(at(47, long - 1)).toBeCloseTo(unwatched, 1)
+      return stateOf('pale-green', 'watched', 'long-in-damp-air')
     },
   )
 })

@@ -31,7 +31,7 @@ export function Choose({ id, stood, record, identifications, knowledge }: Props)
   const methods = Object.keys(knowledge.methods)
   return (
     <>
-      <section className="section" aria-labelledby="asked">
+      <section className="section no-print" aria-labelledby="asked">
         <h2 id="asked">What was asked, and how was it answered?</h2>
         {stood.length === 0 && (
           <p className="measure">Nothing that was seen on this find asks for an explanation.</p>
@@ -78,7 +78,7 @@ export function Choose({ id, stood, record, identifications, knowledge }: Props)
           )
         })}
       </section>
-      <section className="section" aria-labelledby="else">
+      <section className="section no-print" aria-labelledby="else">
         <h2 id="else">A result that answers something else</h2>
         {record.components.map(({ component }) => (
           <Others

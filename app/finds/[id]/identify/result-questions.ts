@@ -4,7 +4,6 @@ import { methodFacts } from '../../../../lib/knowledge/method-facts.ts'
 import { capital } from '../../../../lib/wording/capital.ts'
 import { valueLabel } from '../../../../lib/wording/fact.ts'
 import { explanationName } from '../../../../lib/wording/interpretation.ts'
-import { listWords } from '../../../../lib/wording/list.ts'
 import type { Question } from '../../../store/_forms/ask-field.tsx'
 
 /** Several of a list may be ticked; each is a field of its own, `tick.xrd.acanthite`. */
@@ -30,13 +29,7 @@ export const methodsOf = (matter: Matter): readonly string[] => [
 function mattersWhether(groups: readonly Group[], fact: string): string {
   const said = groups
     .filter(({ states }) => states.some(({ when }) => when.some((cell) => cell.fact === fact)))
-    .map(
-      ({ states }) =>
-        `It matters whether ${listWords(
-          states.map(({ says }) => says),
-          'or',
-        )}.`,
-    )
+    .map(({ states }) => `It matters whether ${states.map(({ says }) => says).join('; ')}.`)
   return said.join(' ')
 }
 

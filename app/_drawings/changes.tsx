@@ -4,22 +4,10 @@ import type { Drawings } from './kit/drawn.ts'
 import { Arrow, Lens } from './kit/lens.tsx'
 import { shard } from './kit/lines.ts'
 import { Flat, Grains, Powder, Shine, Stipple, Strokes } from './kit/marks.tsx'
-import { Knife } from './kit/objects.tsx'
+import { Bag, Knife } from './kit/objects.tsx'
 import { tone } from './kit/tones.ts'
 
 const blade = 'M36 62Q44 44 92 42H104V46H128V56H104V62Z'
-
-/** A clear bag with its strip, and what lies in it. */
-function Bag() {
-  return (
-    <g stroke={tone.ink} strokeWidth="1.4">
-      <path d="M16 14H144V112Q80 116 16 112Z" fill={tone.wash} />
-      <path d="M16 14H144V24H16Z" fill={tone.silver} />
-      <path d="M16 19H144" />
-      <path d="M22 34L30 100M136 36L132 60" stroke={tone.soft} />
-    </g>
-  )
-}
 
 /** What has changed, and what came off. */
 export const changes: Drawings = {

@@ -1,5 +1,5 @@
 import type { Word } from '../../lib/knowledge/knowledge.ts'
-import { hasDrawing } from './drawing.tsx'
+import { hasDrawing } from './register.ts'
 
 /** A value and what it is taken for, as keys of drawings: itself first, at most three, those that are drawn. */
 export function confusedKeys(field: string, word: Pick<Word, 'id' | 'confusedWith'>): string[] {

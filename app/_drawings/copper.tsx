@@ -3,7 +3,7 @@ import { strewn } from './kit/chance.ts'
 import type { Drawings } from './kit/drawn.ts'
 import { Arrow, Lens } from './kit/lens.tsx'
 import { blot, shard } from './kit/lines.ts'
-import { Flat, Glint, Grains, Mound, Powder, Shadow, Shine, Stipple, Strokes, Wax } from './kit/marks.tsx'
+import { Flat, Glint, Grains, Mound, Powder, Shine, Stipple, Strokes, Wax } from './kit/marks.tsx'
 import { Strap } from './kit/objects.tsx'
 import { tone } from './kit/tones.ts'
 
@@ -69,7 +69,7 @@ export const copper: Drawings = {
             at={[104, 58]}
             across={28}
             up={14}
-            count={85}
+            count={56}
             of={tone.greenPale}
             size={2.8}
           />
@@ -133,14 +133,24 @@ export const copper: Drawings = {
     <>
       <Strap of={tone.black}>
         <Flat d={shard('bronze-left', [30, 78], 8, 10)} of={tone.bronze} />
+        <Strokes d="M11 72V40" of={tone.gloss} width={1.8} />
       </Strap>
       <Lens id={id} spot={[29, 70]}>
-        <Block seed="sooty" layers={[{ of: tone.black, deep: 12, rough: 2 }]} metal={tone.bronze} rough={2}>
-          <Stipple seed="soot" box={[58, 38, 98, 50]} count={70} of={tone.soft} size={1.5} />
-          <Flat d={shard('through-black', [118, 60], 22, 12)} of={tone.bronze} />
-          <Shadow d="M97 58L104 50L118 47L134 50L130 54L112 53Z" />
+        <Block seed="sooty" metal={tone.bronze} rough={0.3}>
+          <path d="M50 36H110L106 46L112 56L104 66L108 80V83H50Z" fill={tone.film} />
+          <Shine
+            at={[
+              [64, 54],
+              [86, 52],
+              [68, 74],
+              [88, 74],
+            ]}
+          />
+          <path d="M164 26L112 30L108 40L113 50L106 60L109 70L104 76V92Q120 98 164 94Z" fill={tone.black} />
+          <path d="M104 76Q120 80 164 74" stroke={tone.soft} strokeWidth="0.8" />
+          <Grains points={soot} of={tone.soft} size={1.2} />
         </Block>
-        <Arrow at={[92, 52]} from={[92, 24]} />
+        <Arrow at={[106, 74]} from={[84, 100]} />
       </Lens>
     </>
   ),
@@ -181,21 +191,21 @@ export const copper: Drawings = {
       </Strap>
       <Lens id={id} spot={[23, 64]}>
         <Block seed="cupboard" layers={green} metal={tone.bronze}>
-          <Flat d="M50 30H74Q88 44 84 66Q80 82 50 84Z" of={tone.glass} />
-          <Strokes d="M60 42q8 2 11 12M57 50q5 2 7 8" of={tone.gloss} width={2.4} />
-          <path d={tufts} strokeWidth="2.6" strokeLinecap="round" />
-          <path d={tufts} stroke={tone.bluePale} strokeWidth="1.5" strokeLinecap="round" />
           <Powder
             seed="paleblue"
-            at={[116, 60]}
-            across={30}
-            up={14}
-            count={36}
+            at={[104, 60]}
+            across={26}
+            up={15}
+            count={46}
             of={tone.bluePale}
-            size={1.8}
+            size={2.6}
           />
+          <path d={tufts} strokeWidth="3.2" strokeLinecap="round" />
+          <path d={tufts} stroke={tone.bluePale} strokeWidth="1.7" strokeLinecap="round" />
+          <Flat d="M44 22H74Q94 40 90 64Q86 84 44 88Z" of={tone.glass} />
+          <Strokes d="M62 36q12 4 15 18M58 46q7 3 9 10" of={tone.gloss} width={2.6} />
         </Block>
-        <Arrow at={[86, 56]} from={[98, 26]} />
+        <Arrow at={[98, 54]} from={[120, 22]} />
       </Lens>
     </>
   ),
@@ -313,7 +323,14 @@ const crystals = [
   [111, 80, 9, 1],
 ] as const
 
-/** Fine curled hairs. */
-const tufts = strewn('tufts', 18, [92, 50, 56, 28], 10)
-  .map(([x, y]) => `M${Math.round(x)} ${Math.round(y)}q-4-6 2-9`)
+/** Tufts of fine hairs, where the powder thins out. */
+const tufts = [
+  [124, 52],
+  [142, 58],
+  [130, 70],
+  [112, 77],
+  [146, 74],
+]
+  .map(([x, y]) => `M${x} ${y}l-5-6m5 6l-1-9m1 9l4-8`)
   .join('')
+const soot = strewn('soot', 40, [114, 34, 42, 56], 7)

@@ -1,38 +1,8 @@
+import { Suspense, use, type ReactNode } from 'react'
 import style from './drawings.module.css'
-import { changes } from './changes.tsx'
-import { copper } from './copper.tsx'
-import { skins } from './evidence-skins.tsx'
-import { fills } from './fills.tsx'
-import { glass } from './glass.tsx'
-import { iron } from './iron.tsx'
 import type { Drawings } from './kit/drawn.ts'
 import { tone } from './kit/tones.ts'
-import { leadAndTin } from './lead-and-tin.tsx'
-import { making } from './making.tsx'
-import { organics } from './organics.tsx'
-import { answers } from './questions/answers.ts'
-import { record } from './record.tsx'
-import { silver } from './silver.tsx'
-
-const drawings: Drawings = {
-  ...iron,
-  ...copper,
-  ...leadAndTin,
-  ...silver,
-  ...glass,
-  ...changes,
-  ...skins,
-  ...fills,
-  ...organics,
-  ...making,
-  ...record,
-  ...answers,
-}
-
-/** Every key there is a drawing of. */
-export const drawn: readonly string[] = Object.keys(drawings)
-
-export const hasDrawing = (key: string): boolean => Object.hasOwn(drawings, key)
+import { drawingsComing, drawingsHere, hasDrawing } from './register.ts'
 
 interface Props {
   /** As `evidence/white-metal-sheen` or `skin-edge/lifting-edge`. */
@@ -43,11 +13,12 @@ interface Props {
   readonly prefix?: string
 }
 
-/** A drawing of what may be seen; nothing where there is none. */
+/** A drawing of what may be seen; nothing where there is none. Its frame is there before its lines are. */
 export function Drawing({ of, label, prefix = 'drawn' }: Props) {
-  const draw = hasDrawing(of) ? drawings[of] : undefined
-  if (draw === undefined) return null
+  if (!hasDrawing(of)) return null
   const named = label === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label }
+  const id = `${prefix}-${of.replaceAll(/[^a-z0-9]+/g, '-')}`
+  const here = drawingsHere(of)
   return (
     <svg
       className={style['drawing']}
@@ -59,7 +30,24 @@ export function Drawing({ of, label, prefix = 'drawn' }: Props) {
       focusable="false"
       {...named}
     >
-      {draw(`${prefix}-${of.replaceAll(/[^a-z0-9]+/g, '-')}`)}
+      {here === undefined ? (
+        <Suspense>
+          <Fetched of={of} id={id} drawings={drawingsComing(of)} />
+        </Suspense>
+      ) : (
+        here[of]?.(id)
+      )}
     </svg>
   )
+}
+
+interface FetchedProps {
+  readonly of: string
+  readonly id: string
+  /** From outside: asked for here, what failed would be asked for again without end. */
+  readonly drawings: Promise<Drawings>
+}
+
+function Fetched({ of, id, drawings }: FetchedProps): ReactNode {
+  return use(drawings)[of]?.(id)
 }

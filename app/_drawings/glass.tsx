@@ -2,8 +2,9 @@ import { Block } from './kit/block.tsx'
 import type { Drawings } from './kit/drawn.ts'
 import { Arrow, Lens } from './kit/lens.tsx'
 import { blot, cracked } from './kit/lines.ts'
-import { Bead, Flat, Powder, Shadow, Stipple, Strokes } from './kit/marks.tsx'
+import { Bead, Flat, Glint, Powder, Shadow, Stipple, Strokes } from './kit/marks.tsx'
 import { Brooch } from './kit/objects.tsx'
+import { Rainbow } from './kit/rainbow.tsx'
 import { tone } from './kit/tones.ts'
 
 const spot = [17, 52] as const
@@ -14,21 +15,14 @@ export const glass: Drawings = {
   'seen/iridescence': (id) => (
     <>
       <Brooch of={tone.bronze} fill={tone.glass}>
-        <Strokes d="M12 58q11 -12 22 0M13 64q10 -10 20 0" of={tone.purple} width={2} />
-        <Strokes d="M12 61q11 -11 22 0" of={tone.gold} width={2} />
+        <Strokes d="M13 66q0-12 20-12M17 70q0-11 18-12M22 72q0-8 13-10" of={tone.purple} width={2} />
+        <Strokes d="M15 68q0-12 19-12M20 71q0-9 15-11" of={tone.gold} width={2} />
       </Brooch>
       <Lens id={id} spot={spot}>
         <Block seed="rainbow" layers={body} metal={tone.bronze} rough={0.3}>
-          {bands.map(([of, dash, across, up], index) => (
-            <path
-              key={of}
-              d={blot(`film-${index}`, [94 + index * 5, 60 - index * 2], across, up, 0.2, 10)}
-              fill={of}
-              strokeWidth="0.7"
-              strokeDasharray={dash}
-            />
-          ))}
-          <Strokes d="M72 46q12 -6 26 -4M132 44q8 -1 14 3" of={tone.gloss} width={2} />
+          <Rainbow />
+          <Glint at={[90, 56]} r={11} />
+          <Glint at={[132, 68]} r={9} />
         </Block>
       </Lens>
     </>
@@ -98,12 +92,3 @@ export const glass: Drawings = {
     </>
   ),
 }
-
-/** The colours of a thin film, from without. */
-const bands = [
-  [tone.purple, undefined, 46, 20],
-  [tone.blue, '6 2', 38, 16],
-  [tone.turquoise, '1 2', 30, 12],
-  [tone.gold, '3 3', 22, 8],
-  [tone.red, undefined, 12, 4],
-] as const

@@ -34,7 +34,7 @@ export const iron: Drawings = {
       <Grains points={strewn('lump-stones', 12, [10, 30, 22, 48], 9)} of={tone.iron} size={4} />
       <Lens id={id} spot={[21, 52]}>
         <Block seed="cemented" layers={[{ of: tone.soil, deep: 20, rough: 3 }]} rough={4}>
-          <Stipple seed="cement" box={[58, 42, 98, 56]} count={70} size={1.2} />
+          <Stipple seed="cement" box={[58, 42, 98, 56]} count={44} size={1.2} />
           <Flat d={shard('stone-a', [78, 58], 10, 7)} of={tone.iron} />
           <Flat d={shard('stone-b', [136, 86], 9, 6)} of={tone.iron} />
           <Flat d={shard('stone-c', [88, 88], 7, 5)} of={tone.ironDeep} />
@@ -190,7 +190,7 @@ export const iron: Drawings = {
       <Lens id={id} spot={[22, 52]}>
         <Block seed="even-crust" layers={crust} rough={2}>
           {grain}
-          <Powder seed="blue-a" at={[98, 58]} across={30} up={15} count={60} of={tone.blue} />
+          <Powder seed="blue-a" at={[98, 58]} across={30} up={15} count={46} of={tone.blue} size={2.6} />
           <Powder seed="blue-b" at={[132, 66]} across={16} up={8} count={22} of={tone.blue} />
         </Block>
         <Arrow at={[100, 50]} from={[114, 26]} />
@@ -226,7 +226,7 @@ export const iron: Drawings = {
             d="M60 30V112M67 30Q65 70 68 112M75 30Q73 70 76 112M82 30Q79 70 81 112"
             of={tone.rustDeep}
           />
-          <Powder seed="bloom-a" at={[102, 58]} across={34} up={22} count={95} of={tone.yellow} size={1.5} />
+          <Powder seed="bloom-a" at={[102, 58]} across={34} up={22} count={62} of={tone.yellow} size={2} />
         </Block>
         <Arrow at={[112, 56]} from={[138, 40]} />
       </Lens>

@@ -21,7 +21,7 @@ export const leadAndTin: Drawings = {
       </Weight>
       <Lens id={id} spot={spot}>
         <Block seed="lead" metal={tone.lead}>
-          <Powder seed="white-a" at={[104, 60]} across={42} up={18} count={100} of={tone.white} size={2.6} />
+          <Powder seed="white-a" at={[104, 60]} across={42} up={18} count={64} of={tone.white} size={2.8} />
           <Powder seed="white-b" at={[100, 90]} across={22} up={12} count={16} of={tone.white} size={2.6} />
         </Block>
         <Arrow at={[108, 88]} from={[128, 98]} />

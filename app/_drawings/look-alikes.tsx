@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { Drawing, hasDrawing } from './drawing.tsx'
+import { Drawing } from './drawing.tsx'
 import style from './drawings.module.css'
 
 /** What stands below a drawing: its name and what to look for, from the vocabulary or from a question. */
@@ -27,7 +27,7 @@ export function LookAlikes({ keys, words, beside, prefix = 'alike' }: Props) {
         return (
           <li key={key}>
             <figure className={style['lookAlike']}>
-              {hasDrawing(key) && <Drawing of={key} prefix={prefix} />}
+              <Drawing of={key} prefix={prefix} />
               <figcaption>
                 <strong>{label}</strong>
                 {tell !== undefined && <span>{tell}</span>}

@@ -65,6 +65,33 @@ const Patches = ({ of, all = false }: { readonly of: readonly string[]; readonly
   </g>
 )
 
+/** How much metal the film shows: asked of the radiograph and of the core. */
+const filmed = {
+  solid: () => (
+    <Film>
+      {haze}
+      <path d={knifeOutline} fill={tone.filmLine} />
+    </Film>
+  ),
+  partial: () => (
+    <Film>
+      {haze}
+      <path
+        d="M12 62Q22 56 30 64L33 84H24V100L14 96V84H9ZM18 18Q30 10 30 30Q24 44 16 38Z"
+        fill={tone.filmLine}
+        stroke="none"
+      />
+      <path d={knifeOutline} fill="none" strokeDasharray="3 3" />
+    </Film>
+  ),
+  none: () => (
+    <Film>
+      {haze}
+      <path d={knifeOutline} fill={tone.film} strokeDasharray="3 3" />
+    </Film>
+  ),
+}
+
 /** What a record asks of every part: magnet, surface, core, how much. */
 export const record: Drawings = {
   'magnet/strong': () => (
@@ -132,29 +159,12 @@ export const record: Drawings = {
       </Lens>
     </>
   ),
-  'core/solid': () => (
-    <Film>
-      {haze}
-      <path d={knifeOutline} fill={tone.filmLine} />
-    </Film>
-  ),
-  'core/partial': () => (
-    <Film>
-      {haze}
-      <path
-        d="M12 62Q22 56 30 64L33 84H24V100L14 96V84H9ZM18 18Q30 10 30 30Q24 44 16 38Z"
-        fill={tone.filmLine}
-        stroke="none"
-      />
-      <path d={knifeOutline} fill="none" strokeDasharray="3 3" />
-    </Film>
-  ),
-  'core/none': () => (
-    <Film>
-      {haze}
-      <path d={knifeOutline} fill={tone.film} strokeDasharray="3 3" />
-    </Film>
-  ),
+  'core/solid': filmed.solid,
+  'core/partial': filmed.partial,
+  'core/none': filmed.none,
+  'radiograph/core-solid': filmed.solid,
+  'radiograph/core-partial': filmed.partial,
+  'radiograph/no-core': filmed.none,
   'radiograph/bright-lines': () => (
     <Film>
       <path d={knifeOutline} fill={tone.filmLine} opacity="0.45" stroke="none" />

@@ -2,7 +2,7 @@ import { Block } from './kit/block.tsx'
 import type { Drawings } from './kit/drawn.ts'
 import { Arrow, Lens } from './kit/lens.tsx'
 import { blot, cracked } from './kit/lines.ts'
-import { Flat, Shadow, Stipple, Strokes } from './kit/marks.tsx'
+import { Flat, Shadow, Stipple, Strokes, Wax } from './kit/marks.tsx'
 import { Coin } from './kit/objects.tsx'
 import { tone } from './kit/tones.ts'
 
@@ -41,18 +41,18 @@ export const silver: Drawings = {
       <Lens id={id} spot={spot}>
         <Block
           seed="soap"
-          layers={[{ of: tone.lavender, deep: 14, rough: 3 }]}
+          layers={[{ of: tone.lavender, deep: 12, rough: 2 }]}
           metal={tone.silver}
-          rough={2.4}
+          rough={1.6}
         >
-          <path d="M94 40Q108 36 120 40L128 72Q108 80 88 72Z" opacity="0.4" strokeDasharray="3 4" />
-          <path d="M62 72Q66 56 82 62T104 60T128 58T152 66" opacity="0.5" />
-          <Strokes
-            d="M62 48Q72 42 84 46M124 46Q138 40 150 47M66 70Q78 62 90 67M122 70Q136 62 148 69"
-            of={tone.gloss}
-            width={2.8}
+          <Wax
+            of={tone.lavender}
+            d="M60 68C56 52 72 44 84 49C96 38 122 40 128 50C146 50 154 64 142 71C126 80 72 80 60 68Z"
+            gloss="M70 60Q78 52 88 55M104 50Q114 46 122 52"
           />
+          <Strokes d="M72 70Q96 76 118 70T144 64" of={tone.soft} width={1.8} />
         </Block>
+        <Arrow at={[112, 62]} from={[128, 22]} />
       </Lens>
     </>
   ),

@@ -3,7 +3,7 @@ import { askedOf, type AskedOf } from '../../lib/field/look-answer.ts'
 import type { Knowledge, Word } from '../../lib/knowledge/knowledge.ts'
 import { fields } from '../../lib/record/fields.ts'
 import { confusedKeys } from '../_drawings/confused.ts'
-import { hasDrawing } from '../_drawings/drawing.tsx'
+import { hasDrawing } from '../_drawings/register.ts'
 
 /** A question as it is put on a screen: what can be answered, and what each answer looks like. */
 export interface Shown extends AskedOf {

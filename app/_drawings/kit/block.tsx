@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { between, softLine, uneven } from './lines.ts'
+import { between, short, softLine, uneven } from './lines.ts'
 import { tone } from './tones.ts'
 
 export interface Layer {
@@ -60,6 +60,6 @@ export function Block({
 /** Cut metal is hatched. */
 function hatch(from: number): string {
   let d = ''
-  for (let x = 50; x < 165; x += 9) d += `M${x} 112l${112 - from} ${from - 112}`
+  for (let x = 50; x < 165; x += 9) d += `M${x} 112l${short(112 - from)}${short(from - 112)}`
   return d
 }

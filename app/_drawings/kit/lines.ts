@@ -31,7 +31,7 @@ function soft(points: readonly Point[]): string {
 }
 
 /** Points of an uneven level line. */
-export function uneven(word: string, y: number, by: number, from = 52, to = 160, step = 9): Point[] {
+export function uneven(word: string, y: number, by: number, from = 52, to = 160, step = 12): Point[] {
   const next = chance(word)
   const points: Point[] = []
   for (let x = from; x <= to; x += step) points.push([x, y + (next() - 0.5) * 2 * by])

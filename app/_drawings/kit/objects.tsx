@@ -80,3 +80,15 @@ export function Nail({ of, children }: ObjectProps) {
     </Outlined>
   )
 }
+
+/** A clear bag with its strip, and what lies in it. */
+export function Bag() {
+  return (
+    <g stroke={tone.ink} strokeWidth="1.4">
+      <path d="M16 14H144V112Q80 116 16 112Z" fill={tone.wash} />
+      <path d="M16 14H144V24H16Z" fill={tone.silver} />
+      <path d="M16 19H144" />
+      <path d="M22 34L30 100M136 36L132 60" stroke={tone.soft} />
+    </g>
+  )
+}

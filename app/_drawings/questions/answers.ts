@@ -24,9 +24,23 @@ import { silverAnswers } from './silver.tsx'
 import { threadAnswers } from './threads.tsx'
 import { whiteSkins } from './white-skins.tsx'
 import { wiresAndGlints } from './wires-and-glints.tsx'
+import { bareMetal } from './bare-metal.tsx'
+import { blackCrusts } from './black-crusts.tsx'
+import { besideWhat } from './beside-what.tsx'
+import { chalkAndGlass } from './chalk-and-glass.tsx'
+import { toolmarks } from './toolmarks.tsx'
+import { ironSkins } from './iron-skins.tsx'
+import { coloursAndLight } from './colours-and-light.tsx'
 
 /** The drawings of answers to questions, by `question/answer`. */
 export const answers: Drawings = {
+  ...bareMetal,
+  ...blackCrusts,
+  ...besideWhat,
+  ...chalkAndGlass,
+  ...toolmarks,
+  ...ironSkins,
+  ...coloursAndLight,
   ...blackFills,
   ...cutLines,
   ...dentsAndRelief,

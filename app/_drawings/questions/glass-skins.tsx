@@ -2,8 +2,9 @@ import type { ReactNode } from 'react'
 import { Block } from '../kit/block.tsx'
 import type { Drawings } from '../kit/drawn.ts'
 import { Arrow, Close } from '../kit/lens.tsx'
-import { blot, cracked } from '../kit/lines.ts'
+import { cracked } from '../kit/lines.ts'
 import { Bead, Flat, Shadow, Strokes } from '../kit/marks.tsx'
+import { Rainbow } from '../kit/rainbow.tsx'
 import { tone } from '../kit/tones.ts'
 
 function Glass({ children }: { readonly children: ReactNode }) {
@@ -75,19 +76,8 @@ export const glassSkins: Drawings = {
   'glass-skin/thin-sheen-no-loss': (id) => (
     <Close id={id}>
       <Glass>
-        <path
-          d={blot('sheen-film', [104, 58], 38, 16, 0.15)}
-          fill={tone.lavender}
-          stroke="none"
-          opacity="0.8"
-        />
-        <path
-          d={blot('sheen-film', [104, 58], 26, 10, 0.15)}
-          fill={tone.turquoise}
-          stroke="none"
-          opacity="0.8"
-        />
-        <Strokes d="M66 70Q76 50 96 44M118 72Q134 66 140 52" of={tone.gloss} width={3} />
+        <Rainbow />
+        <Strokes d="M60 48Q86 38 112 44M116 74Q136 72 152 64" of={tone.gloss} width={3} />
       </Glass>
     </Close>
   ),

@@ -3,8 +3,9 @@ import { Block, type Layer } from '../kit/block.tsx'
 import { strewn } from '../kit/chance.ts'
 import type { Drawings } from '../kit/drawn.ts'
 import { Arrow, Close } from '../kit/lens.tsx'
-import { blot, shard } from '../kit/lines.ts'
-import { Flat, Glint, Grains, Mound, Powder, Shine, Stipple, Strokes, Wax } from '../kit/marks.tsx'
+import { shard } from '../kit/lines.ts'
+import { Flat, Glint, Mound, Powder, Shine, Stipple, Strokes, Wax } from '../kit/marks.tsx'
+import { Rainbow } from '../kit/rainbow.tsx'
 import { tone } from '../kit/tones.ts'
 import { Green } from './green-ground.tsx'
 
@@ -27,8 +28,8 @@ function Chipped({
   )
 }
 
-const curls = strewn('fluff', 24, [70, 48, 76, 30], 9)
-  .map(([x, y]) => `M${Math.round(x)} ${Math.round(y)}q-4-6 2-9`)
+const tufts = strewn('fluff', 9, [72, 50, 70, 30], 18)
+  .map(([x, y]) => `M${Math.round(x)} ${Math.round(y)}l-5-6m5 6l-1-9m1 9l4-8`)
   .join('')
 
 /** What a chip in the green shows, where wax lies, what blue looks like. */
@@ -96,9 +97,8 @@ export const greenLayers: Drawings = {
   'blue-look/coloured-film': (id) => (
     <Close id={id}>
       <Block seed="blue-film" metal={tone.black} surface={tone.black} rough={0.3}>
-        <path d={blot('blue-film', [106, 58], 46, 19, 0.15)} fill={tone.purple} />
-        <path d={blot('blue-film', [106, 58], 34, 13, 0.15)} fill={tone.blue} strokeDasharray="5 2" />
-        <path d={blot('blue-film', [106, 58], 18, 7, 0.15)} fill={tone.gold} strokeDasharray="2 2" />
+        <Rainbow />
+        <Flat d="M164 36H138L146 50L134 62L142 80H164Z" of={tone.black} />
         <Shine
           at={[
             [74, 58],
@@ -129,9 +129,9 @@ export const greenLayers: Drawings = {
   'blue-look/pale-fluff': (id) => (
     <Close id={id}>
       <Green>
-        <path d={curls} strokeWidth="2.6" strokeLinecap="round" />
-        <path d={curls} stroke={tone.bluePale} strokeWidth="1.5" strokeLinecap="round" />
-        <Grains points={strewn('fluff-dust', 16, [74, 48, 70, 30], 9)} of={tone.bluePale} size={1.6} />
+        <path d={tufts} strokeWidth="3.2" strokeLinecap="round" />
+        <path d={tufts} stroke={tone.bluePale} strokeWidth="1.7" strokeLinecap="round" />
+        <Powder seed="fluff" at={[104, 60]} across={34} up={14} count={44} of={tone.bluePale} size={2.4} />
       </Green>
     </Close>
   ),

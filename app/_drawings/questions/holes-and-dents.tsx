@@ -4,7 +4,7 @@ import { strewn } from '../kit/chance.ts'
 import type { Drawings } from '../kit/drawn.ts'
 import { Arrow, Close } from '../kit/lens.tsx'
 import { blot, cracked, shard } from '../kit/lines.ts'
-import { Flat, Grains, Shadow, Shine, Stipple, Strokes } from '../kit/marks.tsx'
+import { Flat, Grains, Shine, Stipple, Strokes } from '../kit/marks.tsx'
 import { tone } from '../kit/tones.ts'
 
 /** A whole pierced plate; what is in or behind its holes differs. */
@@ -268,13 +268,8 @@ export const holesAndDents: Drawings = {
   ),
   'dots-likeness/same-outline': (id) => (
     <Close id={id} ground={tone.bronze}>
-      <path
-        d={`${square(74, 40)}${square(107, 40)}${square(140, 40)}${square(74, 76)}${square(107, 76)}${square(140, 76)}`}
-        fill={tone.rust}
-      />
-      <path d={`${square(107, 40)}${square(74, 76)}`} fill={tone.rustDeep} />
-      <path d={square(140, 76)} fill={tone.black} />
-      <Shadow d="M64 30H84V33H67V50H64ZM130 30H150V33H133V50H130Z" />
+      <path d={struck.map(([x, y]) => star(x, y, 15)).join('')} fill={tone.gold} />
+      <path d={struck.map(([x, y, deep]) => star(x, y, deep)).join('')} fill={tone.rustDeep} />
     </Close>
   ),
   'dots-likeness/same-in-all': (id) => (
@@ -338,5 +333,15 @@ export const holesAndDents: Drawings = {
 
 const marks =
   'M50 34l110-16M50 44l110-16M50 54l110-16M50 64l110-16M50 74l110-16M50 84l110-16M50 94l110-16M50 104l110-16'
-const square = (x: number, y: number) => `M${x - 10} ${y - 10}h20v20h-20z`
+/** A punch with three sides: how far its floor reaches to the rim tells how deep it was struck. */
+const star = (x: number, y: number, r: number) =>
+  `M${x} ${y - r}L${x + Math.round(r * 0.9)} ${y + Math.round(r * 0.6)}H${x - Math.round(r * 0.9)}Z`
+const struck = [
+  [76, 38, 3],
+  [107, 38, 11],
+  [138, 38, 6],
+  [76, 80, 12],
+  [107, 80, 6],
+  [138, 80, 2],
+] as const
 const grid = [28, 46, 74, 92].flatMap((y) => [67, 83, 99, 115, 131, 147].map((x) => dot(x, y, 4)))

@@ -53,10 +53,13 @@ export const ironCrusts: Drawings = {
   'spot-place/under-a-contact': (id) => (
     <Close id={id}>
       <Crust>
-        <Powder seed="contact" at={[107, 62]} across={34} up={10} count={50} of={tone.bright} size={2.6} />
-        <path d="M46 22H168V40L120 46Q107 62 94 46L46 40Z" fill={tone.white} />
-        <Strokes d="M60 30H90M112 30H150" of={tone.soft} />
-        <Arrow at={[107, 62]} from={[134, 90]} />
+        <path d={pinPrint} strokeWidth="9" strokeLinecap="round" />
+        <path d={pinPrint} stroke={tone.bright} strokeWidth="6.6" strokeLinecap="round" />
+        <Stipple seed="pin-print" box={[72, 60, 68, 14]} count={16} />
+        <path d="M62 30L140 12" strokeWidth="8" strokeLinecap="round" />
+        <path d="M62 30L140 12" stroke={tone.silver} strokeWidth="5.6" strokeLinecap="round" />
+        <circle cx="60" cy="31" r="7" fill={tone.silver} />
+        <Arrow at={[104, 64]} from={[102, 26]} />
       </Crust>
     </Close>
   ),
@@ -247,3 +250,6 @@ export const ironCrusts: Drawings = {
     </Close>
   ),
 }
+
+/** The outline of a pin that lay here, its head to the left. */
+const pinPrint = 'M70 71L142 60M69 70.5L71 70.8'

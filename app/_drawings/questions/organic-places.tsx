@@ -44,9 +44,21 @@ export const organicPlaces: Drawings = {
   ),
   'weave-place/pressed-into-soft': (id) => (
     <Close id={id}>
-      <Block seed="soft-ground" layers={[{ of: tone.wax, deep: 16, rough: 2 }]} metal={tone.lead} rough={1}>
-        <Strokes d={aslant} of={tone.greenDeep} width={4} />
-        <Strokes d="M71 46.5h66M67 54.5h74M63 62.5h82M59 70.5h90" of={tone.gloss} width={1.2} />
+      <Block seed="soft-ground" layers={[{ of: tone.wax, deep: 18, rough: 1 }]} metal={tone.lead} rough={0.4}>
+        <path d="M62 41H146L162 80H52Z" fill={tone.wax} />
+        <g stroke={tone.greenDeep} strokeWidth="6.4" strokeLinecap="round">
+          <path d="M66 46h80M60 65h92" strokeDasharray="8 11" />
+          <path d="M72 55.5h72M66 74.5h88" strokeDasharray="8 11" />
+        </g>
+        <g stroke={tone.gloss} strokeWidth="1.6" strokeLinecap="round">
+          <path d="M66 49.6h80M60 68.6h92" strokeDasharray="8 11" />
+          <path d="M72 59.1h72M66 78.1h88" strokeDasharray="8 11" />
+        </g>
+        <path
+          d="M60 80a6 5 0 0 0 12 0M82 80a6 5 0 0 0 12 0M104 80a6 5 0 0 0 12 0M126 80a6 5 0 0 0 12 0M148 80a6 5 0 0 0 12 0"
+          fill={tone.air}
+        />
+        <Arrow at={[110, 84]} from={[124, 104]} />
       </Block>
     </Close>
   ),

@@ -147,8 +147,8 @@ export const placeAnswers: Drawings = {
   ),
   'rust-green-place/film-over-all': () => (
     <Lying specks={[]}>
-      <path d="M20 64Q40 46 98 42V60L80 58L70 66L98 68V78Q44 78 20 68Z" fill={tone.green} />
-      <Stipple seed="green-film" box={[40, 48, 52, 26]} count={24} />
+      <path d="M12 66Q30 44 101 40V80Q42 82 12 66Z" fill={tone.green} />
+      <Stipple seed="green-film" box={[34, 48, 64, 28]} count={30} />
     </Lying>
   ),
   'rust-green-place/lines-or-pattern': () => (

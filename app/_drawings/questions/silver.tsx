@@ -3,7 +3,7 @@ import { strewn } from '../kit/chance.ts'
 import type { Drawings } from '../kit/drawn.ts'
 import { Arrow, Close } from '../kit/lens.tsx'
 import { blot, cracked } from '../kit/lines.ts'
-import { Flat, Glint, Grains, Shine, Strokes } from '../kit/marks.tsx'
+import { Flat, Glint, Grains, Shine, Strokes, Wax } from '../kit/marks.tsx'
 import { tone } from '../kit/tones.ts'
 
 /** Cracks, breaks and grey layers of silver. */
@@ -96,13 +96,14 @@ export const silverAnswers: Drawings = {
   ),
   'silver-look/thick-and-waxy': (id) => (
     <Close id={id}>
-      <Block seed="horn" layers={[{ of: tone.lavender, deep: 16, rough: 3 }]} metal={tone.silver} rough={2.4}>
-        <path d="M94 40Q108 36 120 40L128 72Q108 80 88 72Z" opacity="0.3" strokeDasharray="3 4" />
-        <Strokes
-          d="M62 48Q72 42 84 46M124 46Q138 40 150 47M66 70Q78 62 90 67M126 70Q138 64 148 69"
-          of={tone.gloss}
-          width={2.8}
+      <Block seed="horn" layers={[{ of: tone.lavender, deep: 16, rough: 2 }]} metal={tone.silver} rough={1.6}>
+        <Wax
+          of={tone.lavender}
+          d="M60 66C56 50 72 42 84 47C96 36 122 38 128 48C146 48 154 62 142 69C126 80 72 80 60 66Z"
+          gloss="M70 58Q78 50 88 53M104 48Q114 44 122 50"
         />
+        <Strokes d="M72 68Q96 74 118 68T144 62" of={tone.soft} width={1.8} />
+        <Arrow at={[108, 90]} from={[140, 102]} />
       </Block>
     </Close>
   ),

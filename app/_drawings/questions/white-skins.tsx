@@ -73,9 +73,21 @@ export const whiteSkins: Drawings = {
   ),
   'skin-break/white-through': (id) => (
     <Close id={id}>
-      <Block seed="break" metal={tone.silver} edge={56} rough={1.6}>
-        <Stipple seed="grainy" box={[54, 60, 104, 50]} count={70} size={1.8} />
-      </Block>
+      <path d="M46 34H168V56L150 60L136 54L120 61L104 55L88 62L72 56L46 60Z" fill={tone.silver} />
+      <path d="M46 60L72 56L88 62L104 55L120 61L136 54L150 60L168 56V114H46Z" fill={tone.silver} />
+      <path
+        d="M46 60V114H62L74 98L60 84ZM72 56L60 84L74 98L92 82L88 62ZM104 55L92 82L110 96L124 80L120 61ZM136 54L124 80L140 94L154 78L150 60ZM74 98L62 114H104L110 96L92 82ZM140 94L128 112H166V86L154 78Z"
+        fill={tone.lead}
+      />
+      <path d="M72 56L60 84L74 98L92 82L88 62ZM136 54L124 80L140 94L154 78L150 60Z" fill={tone.white} />
+      <Shine
+        at={[
+          [72, 50],
+          [100, 48],
+          [128, 50],
+        ]}
+      />
+      <Arrow at={[108, 76]} from={[107, 112]} />
     </Close>
   ),
   'skin-break/yellow-or-red': (id) => (

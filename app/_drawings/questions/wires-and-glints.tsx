@@ -63,9 +63,12 @@ export const wiresAndGlints: Drawings = {
   'wire-seat/no-step': (id) => (
     <Close id={id}>
       <Block seed="seat" metal={tone.iron} rough={0.4}>
-        <path d="M99 36H115L120 80H94Z" fill={tone.silver} stroke="none" opacity="0.7" />
-        <path d="M99 36L94 80M115 36L120 80" strokeDasharray="2 4" />
-        <Strokes d="M100 48h10M98 58h14M98 68h14M62 48h16M62 60h12M130 52h14M132 66h14" of={tone.soft} />
+        <path d="M97 37H117L124 80H90Z" fill={tone.silver} stroke="none" />
+        <Strokes
+          d="M98 42l5 4M108 40l5 4M96 52l5 4M106 50l5 4M116 56l4 4M94 64l5 4M104 62l5 4M114 68l5 4M98 74l4 4M108 73l5 4"
+          width={1.6}
+        />
+        <Strokes d="M62 48h22M58 58h24M60 70h20M128 48h22M132 58h22M134 70h20" width={1.6} />
       </Block>
     </Close>
   ),

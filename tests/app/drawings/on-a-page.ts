@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs'
 import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { parse } from 'yaml'
+import '../../../app/_drawings/all.ts'
 import { Drawing } from '../../../app/_drawings/drawing.tsx'
 
 export const drawnAs = (of: string, label?: string): string =>

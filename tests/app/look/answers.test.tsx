@@ -1,6 +1,7 @@
 import { render, screen, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
+import '../../../app/_drawings/all.ts'
 import { LookCard } from '../../../app/_look/look-card.tsx'
 import { shownQuestion } from '../../../app/_look/shown.ts'
 import type { LookNext } from '../../../lib/engine/plan.ts'

@@ -184,7 +184,7 @@ describe('what was thought before', () => {
   )[0]!
   test('stands beside what is thought now once a result is kept', () => {
     render(<Told id="f1" kept="now" before={rivals} now={now} found={undefined} knowledge={knowledge} />)
-    expect(screen.getByRole('status').textContent).toMatch(/^It is not settled yet\./)
+    expect(screen.getByRole('status').textContent).toMatch(/^Nobody has said yet what it is\./)
     expect(screen.getByRole('row', { name: /^Tinning/ }).textContent).toContain('about 3 in 10 (2 to 5)')
     expect(screen.getByRole('link', { name: /Back to the find/ }).getAttribute('href')).toBe('/finds/f1')
   })

@@ -30,7 +30,7 @@ export function Told({ id, kept, before, now, found, knowledge }: Props) {
           ? `It was found to be ${foundWords(found.given.interpretation, knowledge)}. ${heldWords(found.given.interpretation, before)}`
           : now === undefined
             ? 'It stands in the record of its day.'
-            : `It is not settled yet. ${standingWords(now, knowledge)}.`}
+            : `Nobody has said yet what it is. ${standingWords(now, knowledge)}.`}
       </p>
       {rivals.length > 0 && before.length > 0 && (
         <Scroll name="What was thought before and now, table">

@@ -1,6 +1,7 @@
 import { render, screen } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { describe, expect, test, vi } from 'vitest'
+import '../../../app/_drawings/all.ts'
 import { Question } from '../../../app/intake/_plan/question.tsx'
 import type { LookNext } from '../../../lib/engine/plan.ts'
 import type { Knowledge } from '../../../lib/knowledge/knowledge.ts'

@@ -1,7 +1,8 @@
+import { short } from './lines.ts'
 import { tone } from './tones.ts'
 
 /** One band of the film, along the curve all of them follow. */
-const bow = (step: number) => `M50 ${43 + step * 5}q16-9 32-1t32-3 50-4`
+const bow = (step: number) => `M50 ${short(46 + step * 4.6)}q16-9 32-1t32-3 50-4`
 
 /** The same colours come twice, in the same order. */
 const bands = [tone.purple, tone.gold, tone.turquoise, tone.blue].map(
@@ -15,7 +16,7 @@ export function Rainbow() {
   return (
     <>
       {bands.map(([of, d]) => (
-        <path key={of} d={d} stroke={of} strokeWidth="5" />
+        <path key={of} d={d} stroke={of} strokeWidth="4.7" />
       ))}
       <path d={edges} strokeWidth="0.8" />
       <path d={dashes} strokeWidth="1.2" strokeDasharray="2 3" />

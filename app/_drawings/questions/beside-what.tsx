@@ -59,7 +59,7 @@ export const besideWhat: Drawings = {
       <Block seed="blue-fields" metal={tone.bronze} surface={tone.green} rough={0.3}>
         <path d="M66 44H98L94 72H56ZM112 44H144L154 72H116Z" fill={tone.blue} strokeWidth="2.4" />
         <Strokes d="M72 64L84 50M80 68L92 52M122 64L132 50M132 68L140 54" of={tone.gloss} width={1.4} />
-        <Arrow at={[105, 58]} from={[105, 22]} />
+        <Arrow at={[84, 58]} from={[98, 22]} />
       </Block>
     </Close>
   ),

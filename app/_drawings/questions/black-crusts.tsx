@@ -37,17 +37,9 @@ export const blackCrusts: Drawings = {
         metal={tone.silver}
         rough={0.4}
       >
-        <path
-          d="M60 44Q84 38 108 46T156 42M58 56Q86 50 110 58T158 54M54 68Q84 62 112 70T160 66"
-          stroke={tone.iron}
-          strokeWidth="4"
-          strokeLinecap="round"
-        />
-        <Strokes
-          d="M70 42Q88 40 102 45M80 54Q96 52 108 58M120 70Q136 72 150 68"
-          of={tone.gloss}
-          width={1.4}
-        />
+        <path d="M66 80L92 36H122L98 80Z" fill={tone.ironDeep} stroke="none" />
+        <path d="M80 80L106 36H114L89 80Z" fill={tone.iron} stroke="none" />
+        <Strokes d="M58 52H76M56 66H66M126 48H142M118 62H150M112 74H134" of={tone.ironDeep} width={1.6} />
       </Block>
     </Close>
   ),

@@ -98,6 +98,7 @@ export const greenLayers: Drawings = {
     <Close id={id}>
       <Block seed="blue-film" metal={tone.black} surface={tone.black} rough={0.3}>
         <Rainbow />
+        <path d="M130 24H164V36H130Z" fill={tone.air} stroke="none" />
         <Flat d="M164 36H138L146 50L134 62L142 80H164Z" of={tone.black} />
         <Shine
           at={[

@@ -8,6 +8,7 @@ import type { ConditionRecord } from '../record/record.ts'
 import { interpretationsOf } from './interpretations.ts'
 import { joinLookNext } from './look-next.ts'
 import { joinRequests } from './requests.ts'
+import { identifiedRecord } from './settled-record.ts'
 import { Supposed } from './supposed.ts'
 
 export interface FindOccasion extends Occasion {
@@ -22,14 +23,16 @@ export interface FindOccasion extends Occasion {
  * asking for. Without questions, for queues of thousands, it asks for what the rules ask for and weighs nothing against it.
  */
 export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion: FindOccasion): Plan {
-  const facts = factsOf(record, knowledge.vocabulary.textWords, occasion.asOf)
+  const identified = occasion.identified ?? []
+  const known = identifiedRecord(record, identified, knowledge)
+  const facts = factsOf(known, knowledge.vocabulary.textWords, occasion.asOf)
   const plan = assessFacts(record.find_number, facts, knowledge, occasion)
-  const raised = withIdentified(raisedBy(facts, knowledge), occasion.identified ?? [])
+  const raised = withIdentified(raisedBy(facts, knowledge), identified)
   const interpretations = interpretationsOf(raised.map(weighedOf))
   if (occasion.questions === false) return { ...plan, interpretations }
   const lookNext = joinLookNext(plan, raised, facts, knowledge)
   if (raised.length === 0) return { ...plan, lookNext }
-  const supposed = occasion.answers === true ? new Supposed(record, plan, knowledge, occasion) : null
+  const supposed = occasion.answers === true ? new Supposed(known, plan, knowledge, occasion) : null
   return {
     ...plan,
     interpretations,

@@ -1,4 +1,6 @@
+import type { Identified } from '../evidence/raised.ts'
 import type { Settled } from '../knowledge/evidence.ts'
+import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { Component, ConditionRecord } from '../record/record.ts'
 
 function freeName(role: string, components: readonly Component[]): string {
@@ -16,12 +18,16 @@ export function settledRecord(record: ConditionRecord, component: string, settle
     const seen = [...new Set([...(one.seen ?? []), ...settled.seen])].filter((value) => value !== 'none')
     return { ...one, seen } as Component
   })
-  const added = settled.part && {
-    component: freeName(settled.part.role, components),
-    role: settled.part.role,
-    material: settled.part.material,
-    known_by: 'analysis',
-  }
+  const there = components.some(
+    ({ role, material }) => role === settled.part?.role && material === settled.part?.material,
+  )
+  const added = settled.part &&
+    !there && {
+      component: freeName(settled.part.role, components),
+      role: settled.part.role,
+      material: settled.part.material,
+      known_by: 'analysis',
+    }
   return {
     ...record,
     components: added ? [...components, added as Component] : components,
@@ -29,4 +35,21 @@ export function settledRecord(record: ConditionRecord, component: string, settle
       ? {}
       : { tests: [...(record.tests ?? []), ...settled.tests.map((test) => `${component}/${test}`)] }),
   }
+}
+
+/**
+ * The record with what has been identified of it taken as known, so that the rules heed it: a black fill found to be niello
+ * is niello to them. Of several identifications of one matter the last counts.
+ */
+export function identifiedRecord(
+  record: ConditionRecord,
+  identified: readonly Identified[],
+  { matters }: Knowledge,
+): ConditionRecord {
+  const last = new Map(identified.map((one) => [`${one.component} ${one.matter}`, one]))
+  return [...last.values()].reduce((known, { component, matter, interpretation }) => {
+    const settled = matters[matter]?.rivals.find(({ id }) => id === interpretation)?.settled
+    const named = record.components.some((one) => one.component === component)
+    return settled && named ? settledRecord(known, component, settled) : known
+  }, record)
 }

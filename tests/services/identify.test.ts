@@ -83,6 +83,21 @@ describe.each(engines)('what a surface was found to be, on %s', (engine) => {
     ).toBe(true)
   })
 
+  it('is heeded by the rules: a skin found to be silver over bronze needs the air of silver too', async () => {
+    const one = await find(await project('Heeded'), sheen('TW-1'))
+    const parts = async () =>
+      value(await at.services.showFind({ findId: one })).now.storage.components.map(
+        ({ component }) => component,
+      )
+    expect(await parts()).toEqual(['body'])
+    const silvered = { ...tinned, interpretation: 'silvering', findId: one }
+    value(await at.services.identify(silvered, conservator))
+    expect(await parts()).toEqual(['body', 'coating'])
+    // Found again to be what adds nothing: the last word counts.
+    value(await at.services.identify({ ...silvered, interpretation: 'none-of-these' }, conservator))
+    expect(await parts()).toEqual(['body'])
+  })
+
   it.each([
     ['matter', { matter: 'no-such' }],
     ['interpretation', { interpretation: 'niello' }],

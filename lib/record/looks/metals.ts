@@ -56,4 +56,13 @@ export const METALS = {
     'melted-borders',
     'no-metal',
   ],
+  'bag-powder-look': [
+    'bright-and-fresh',
+    'dull-crumbs',
+    'soil-grains',
+    'glassy-or-foam',
+    'fibres-or-pellets',
+  ],
+  'bag-powder-place': ['below-one-spot', 'where-it-rubs', 'all-over-the-bag'],
+  'bag-powder-again': ['came-again', 'stayed-clean'],
 } as const

@@ -19,10 +19,12 @@ interface Props {
   readonly plan: Plan
   readonly record: ConditionRecord
   readonly knowledge: Knowledge
+  /** Where a result is entered; null in a plan that was issued once. */
+  readonly resultAt: string | null
 }
 
 /** Everything on a find that needs explaining: how each stands, what it may be, and what would tell. */
-export function Surface({ plan, record, knowledge }: Props) {
+export function Surface({ plan, record, knowledge, resultAt }: Props) {
   return (
     <>
       <p className="measure soft">
@@ -32,7 +34,7 @@ export function Surface({ plan, record, knowledge }: Props) {
       <ol className="plain-list">
         {stoodOf(plan.interpretations).map((stood) => (
           <li key={`${stood.component} ${stood.matter}`} className={style.matter}>
-            <MatterHead stood={stood} plan={plan} record={record} knowledge={knowledge} />
+            <MatterHead stood={stood} plan={plan} record={record} knowledge={knowledge} resultAt={resultAt} />
             <Rivals
               name={`${asksOf(stood, knowledge)} ${capital(stood.component)}`}
               rivals={stood.rivals}
@@ -48,7 +50,7 @@ export function Surface({ plan, record, knowledge }: Props) {
 /** A plan of other days may speak of a matter that is no longer kept. */
 const asksOf = ({ matter }: Stood, knowledge: Knowledge) => knowledge.matters[matter]?.asks ?? 'What is it?'
 
-function MatterHead({ stood, plan, record, knowledge }: Props & { readonly stood: Stood }) {
+function MatterHead({ stood, plan, record, knowledge, resultAt }: Props & { readonly stood: Stood }) {
   const matter = knowledge.matters[stood.matter]
   const contested = matter?.contested ? knowledge.contested[matter.contested] : undefined
   return (
@@ -66,10 +68,18 @@ function MatterHead({ stood, plan, record, knowledge }: Props & { readonly stood
         </p>
       )}
       {matter !== undefined && (
-        <p className="small no-print">
+        <p className="small row no-print">
           <Link className="tall" href={`/sources/evidence/${matter.id}`}>
             How this is weighed
           </Link>
+          {resultAt !== null && (
+            <Link
+              className="tall"
+              href={`${resultAt}?component=${encodeURIComponent(stood.component)}&matter=${matter.id}`}
+            >
+              Enter a result
+            </Link>
+          )}
         </p>
       )}
     </div>

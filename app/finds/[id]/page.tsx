@@ -10,6 +10,7 @@ import { asked, type SearchParams } from '../../_server/asked.ts'
 import { orElsewhere, servicesHere } from '../../_server/services.ts'
 import { Stop } from '../../_statement/stop.tsx'
 import { History } from './history.tsx'
+import { FoundOut } from './identify/found.tsx'
 import { PlanBody } from './plan-body.tsx'
 import { PrintButton } from '../../_papers/print-button.tsx'
 import style from './find.module.css'
@@ -28,7 +29,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function FindPage({ params, searchParams }: Props) {
   const services = await servicesHere()
   const { id } = await params
-  const { project, find, history, now, knowledgeChanged } = await orElsewhere(
+  const { project, find, history, identifications, now, knowledgeChanged } = await orElsewhere(
     services.showFind({ findId: id }),
   )
   const wanted = (await asked(searchParams))['record']
@@ -89,13 +90,22 @@ export default async function FindPage({ params, searchParams }: Props) {
         <Link className="button" href={`/sheets/hand-over?finds=${id}`}>
           Hand-over sheet
         </Link>
+        <Link className="button" href={`/finds/${id}/identify`}>
+          A result has come in
+        </Link>
       </div>
       <PlanBody
         plan={plan}
         record={record}
         knowledge={knowledge}
         tellsChanges={issued === undefined}
-        answerAt={issued === undefined ? `/finds/${id}/look` : null}
+        at={issued === undefined ? `/finds/${id}` : null}
+      />
+      <FoundOut
+        identifications={identifications}
+        severalParts={record.components.length > 1}
+        invented={project.invented}
+        knowledge={knowledge}
       />
       <History id={id} history={history} knowledge={knowledge} />
     </>

@@ -17,12 +17,12 @@ interface Props {
   readonly knowledge: Knowledge
   /** Whether it was worked out what each answer to a request would change: in an issued plan it was not. */
   readonly tellsChanges: boolean
-  /** Where its questions can be answered; null in a plan that was issued once. */
-  readonly answerAt: string | null
+  /** The page of the find, under which questions are answered and results entered; null in a plan that was issued once. */
+  readonly at: string | null
 }
 
 /** A plan after its stops: take care, what to do, how to keep, and what it rests on. */
-export function PlanBody({ plan, record, knowledge, tellsChanges, answerAt }: Props) {
+export function PlanBody({ plan, record, knowledge, tellsChanges, at }: Props) {
   const warnings = plan.cautions.filter(({ level }) => level === 'warn')
   const notes = plan.cautions.filter(({ level }) => level === 'note')
   const kept = record.stored_rh_percent
@@ -60,12 +60,12 @@ export function PlanBody({ plan, record, knowledge, tellsChanges, answerAt }: Pr
             <Lines statements={reasons} knowledge={knowledge} parts={parts} />
           </Part>
           <Part name="Worth a look" id="look-next" show={plan.lookNext.length > 0}>
-            <Questions questions={plan.lookNext} answerAt={answerAt} />
+            <Questions questions={plan.lookNext} answerAt={at && `${at}/look`} />
           </Part>
         </div>
       </div>
       <Part name="What was this surface?" id="surface" show={plan.interpretations.length > 0}>
-        <Surface plan={plan} record={record} knowledge={knowledge} />
+        <Surface plan={plan} record={record} knowledge={knowledge} resultAt={at && `${at}/identify`} />
       </Part>
       <Part name="To ask a laboratory" id="requests" show={plan.requests.length > 0}>
         <Requests

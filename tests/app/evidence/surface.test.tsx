@@ -1,10 +1,11 @@
-import { render, screen, within } from '@testing-library/react'
+import { cleanup, render, screen, within } from '@testing-library/react'
 import { describe, expect, test } from 'vitest'
 import { ChanceBar } from '../../../app/_evidence/chance-bar.tsx'
 import { Surface } from '../../../app/_evidence/surface.tsx'
 import { knowledge, plan, record } from './fixture.ts'
 
-const shown = () => render(<Surface plan={plan} record={record} knowledge={knowledge} />)
+const shown = (resultAt: string | null = '/finds/7/identify') =>
+  render(<Surface plan={plan} record={record} knowledge={knowledge} resultAt={resultAt} />)
 const row = (root: HTMLElement, id: string) => root.querySelector<HTMLElement>(`[data-rival="${id}"]`)!
 
 describe('what a surface was', () => {
@@ -67,8 +68,17 @@ describe('what a surface was', () => {
       'Solder linea few in 1001 or less',
     ])
   })
+  test('leads to where a result is entered, of this part and this question; not in a plan of another day', () => {
+    shown()
+    expect(screen.getByRole('link', { name: 'Enter a result' }).getAttribute('href')).toBe(
+      '/finds/7/identify?component=plate&matter=white-skin',
+    )
+    cleanup()
+    shown(null)
+    expect(screen.queryByRole('link', { name: 'Enter a result' })).toBeNull()
+  })
   test('still shows a plan of a matter that is no longer kept', () => {
-    render(<Surface plan={plan} record={record} knowledge={{ ...knowledge, matters: {} }} />)
+    render(<Surface plan={plan} record={record} knowledge={{ ...knowledge, matters: {} }} resultAt={null} />)
     expect(screen.getByRole('heading', { name: 'What is it?' })).toBeTruthy()
     expect(screen.queryByText('How this is weighed')).toBeNull()
   })

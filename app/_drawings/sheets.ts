@@ -165,4 +165,8 @@ export const sheets: readonly Sheet[] = [
     draws: ['fill-colour', 'silver-light'],
     load: async () => (await import('./questions/colours-and-light.tsx')).coloursAndLight,
   },
+  {
+    draws: ['bag-powder-look', 'bag-powder-place', 'bag-powder-again'],
+    load: async () => (await import('./questions/bag-powder.tsx')).bagPowder,
+  },
 ]

@@ -1,4 +1,5 @@
 import type { Drawings } from '../kit/drawn.ts'
+import { bagPowder } from './bag-powder.tsx'
 import { blackFills } from './black-fills.tsx'
 import { blackLayers } from './black-layers.tsx'
 import { blooms } from './blooms.tsx'
@@ -34,6 +35,7 @@ import { coloursAndLight } from './colours-and-light.tsx'
 
 /** The drawings of answers to questions, by `question/answer`. */
 export const answers: Drawings = {
+  ...bagPowder,
   ...bareMetal,
   ...blackCrusts,
   ...besideWhat,

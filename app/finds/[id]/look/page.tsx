@@ -30,7 +30,7 @@ export default async function LookPage({ params, searchParams }: Props) {
   const { find, history, now } = await orElsewhere(services.showFind({ findId: id }))
   const person = await personHere()
   const { record } = history[0]!.kept
-  const skipped = (words['else'] ?? '').split(',').filter((fact) => fact !== '')
+  const skipped = skippedIn(words['else'] ?? '')
   const left = now.lookNext.filter(({ fact }) => !skipped.includes(fact))
   const question = left[0]
   const shown = question === undefined ? null : shownQuestion(question, services.knowledge)
@@ -87,7 +87,7 @@ export default async function LookPage({ params, searchParams }: Props) {
             other={
               <Link
                 className="button"
-                href={`/finds/${id}/look?else=${encodeURIComponent([...skipped, question.fact].join(','))}`}
+                href={`/finds/${id}/look?${new URLSearchParams({ else: skippedText([...skipped, question.fact]) }).toString()}`}
                 scroll={false}
               >
                 Ask me something else
@@ -96,12 +96,26 @@ export default async function LookPage({ params, searchParams }: Props) {
           >
             <input type="hidden" name="find" value={id} />
             <input type="hidden" name="fact" value={question.fact} />
-            <input type="hidden" name="else" value={skipped.join(',')} />
+            <input type="hidden" name="else" value={skippedText(skipped)} />
           </LookCard>
         )}
       </section>
     </>
   )
+}
+
+/** Parts have names of any kind, commas among them. */
+const skippedText = (facts: readonly string[]) => facts.map(encodeURIComponent).join(',')
+
+function skippedIn(text: string): readonly string[] {
+  try {
+    return text
+      .split(',')
+      .filter((fact) => fact !== '')
+      .map(decodeURIComponent)
+  } catch {
+    return []
+  }
 }
 
 const said: Readonly<Record<string, string>> = {

@@ -197,9 +197,14 @@ describe('golden films', () => {
       expect(lowest.value).toBe(1.2)
       expect(figure('gilding-mercury-highest').value).toBe(6.4)
       expect(lowest.value).toBeLessThan(figure('gilding-mercury-old-cut-off').value)
-      // That mercury was found is asked, never how much.
       expect(matter('gold-film').contested).toBe('gilding-mercury')
-      expect(share(golden({ tests: ['xrf:Cu+Au+Hg'] }), 'mercury-gilding')).toBeGreaterThan(0.8)
+      const found = { tests: ['xrf:Cu+Au+Hg'] } as const
+      const amount = (answer: string) =>
+        share(golden(found, { looked: [`mercury-amount:${answer}`] }), 'mercury-gilding')
+      expect(share(golden(found), 'mercury-gilding')).toBeGreaterThan(0.8)
+      expect(amount('few-per-cent')).toBeGreaterThan(0.9)
+      expect(amount('old-cut-off-or-more')).toBeCloseTo(amount('few-per-cent'), 1)
+      expect(amount('trace-only')).toBeGreaterThan(0.5)
       return [
         stateOf('gold-film', 'gold-film-elements', 'mercury'),
         side('gilding-mercury', 'chasen-heginbotham-wolfe-2023'),

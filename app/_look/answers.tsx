@@ -93,8 +93,11 @@ function Tick({ answer, field, knowledge }: TickProps) {
   }
   return (
     <>
-      <label className={style.tile}>
-        <Picture answer={answer} box={<input type="checkbox" name="answer" value={answer.id} />} />
+      <label className={style.tile} htmlFor={`look-${field}-${answer.id}`}>
+        <Picture
+          answer={answer}
+          box={<input id={`look-${field}-${answer.id}`} type="checkbox" name="answer" value={answer.id} />}
+        />
       </label>
       {answer.alike.length > 0 && (
         <div className={style.alike}>

@@ -105,4 +105,5 @@ export const SKINS = {
   ],
   'mercury-amount': ['trace-only', 'few-per-cent', 'old-cut-off-or-more'],
   'zinc-amount': ['little', 'as-in-brass'],
+  'wire-in-section': ['iron-on-both-sides', 'another-metal', 'run-between'],
 } as const

@@ -98,6 +98,57 @@ describe('for want of record', () => {
   })
 })
 
+describe('what the eye alone may say', () => {
+  test('waxy but hard, with every detail kept, on a bronze: tin oxide leads, and nothing is settled without a laboratory', () => {
+    const looked = ['green-shine:polished-stone', 'waxy-place:skin-that-keeps-detail']
+    const found = weighed('waxy-green', {}, bronze(['waxy-grey-green'], ...looked))
+    expect(leader(found)).toBe('tin-enriched-corrosion')
+    expect(found.standing).not.toBe('settled')
+    expect(share(found, active)).toBeGreaterThan(1 - certain)
+  })
+
+  test('white over pits in aluminium from the sea: chloride at work; even white on zinc: damp', () => {
+    const pitted = of('aluminium', ['white-powder'], 'beneath-white:eaten')
+    expect(leader(weighed('white-on-zinc', { burial: ['marine'] }, pitted))).toBe(active)
+    expect(leader(weighed('white-on-zinc', {}, of('zinc', ['white-powder'])))).toBe('zinc-white-rust')
+  })
+})
+
+describe('what a mineral names', () => {
+  test.each<[string, Find, string, Part, string]>([
+    [
+      'tin oxide in a black crust',
+      { tests: ['xrd:romarchite'] },
+      'lead-black',
+      of('solder', ['black-crust']),
+      'tin-black-oxide',
+    ],
+    [
+      'lead formate in a hard crust',
+      { tests: ['xrd:lead-formate'] },
+      'white-crust-on-lead',
+      lead(['white-hard-crust']),
+      'lead-formate-or-acetate',
+    ],
+    [
+      'copper acetate in pale blue, by its light',
+      { tests: ['raman:copper-acetate'] },
+      'blue-green-powder',
+      bronze(['pale-blue-powder']),
+      'organic-acid-corrosion',
+    ],
+    [
+      'the ferrous chloride hydroxide in bright spots',
+      { tests: ['xrd:ferrous-chloride-hydroxide'] },
+      'orange-spots',
+      iron(['bright-orange-spots']),
+      active,
+    ],
+  ])('%s', (_, find, id, part, first) => {
+    expect(leader(weighed(id, find, part))).toBe(first)
+  })
+})
+
 describe('what else is on the piece', () => {
   test('light green powder beside a whole crust makes the crust suspect too', () => {
     const alone = share(weighed('compact-green', {}, bronze(['compact-green'])), active)
@@ -130,116 +181,6 @@ describe('powder in the bag', () => {
     const tests = ['silver-nitrate:negative', 'xrd:goethite']
     const found = weighed('powder-in-bag', { tests }, iron(seen))
     expect(share(found, 'shedding-corrosion')).toBeGreaterThan(0.2)
-  })
-})
-
-describe('signatures', () => {
-  test.each<[string, string, Find, Part, string]>([
-    [
-      'fire: black with a red to purple skin from burnt ground',
-      'iron-black',
-      { burial: ['ash-burnt'] },
-      iron(['black-compact-layer', 'red-purple-skin']),
-      'fire-affected',
-    ],
-    [
-      'fire: fine red oxide within the metal, whatever the ground',
-      'red-layer',
-      {},
-      bronze(['red-layer'], 'red-section:fine-oxide-inside-metal'),
-      'fire-affected',
-    ],
-    [
-      'fire: red with black oxide named by diffraction',
-      'red-layer',
-      { burial: ['ash-burnt'], tests: ['xrd:tenorite'] },
-      bronze(['red-layer', 'black-layer']),
-      'fire-affected',
-    ],
-    [
-      'fire: black oxide on copper alloy',
-      'black-layer',
-      { burial: ['ash-burnt'], tests: ['xrd:tenorite'] },
-      bronze(['black-layer']),
-      'copper-oxide-burnt',
-    ],
-    [
-      'fire: melted lead with yellow',
-      'lead-red-yellow',
-      { burial: ['ash-burnt'] },
-      lead(['red-yellow-layer'], 'fire-signs:melted'),
-      'fire-affected',
-    ],
-    [
-      'no air: a sooty film on iron beside wet wood',
-      'iron-black',
-      { burial: ['waterlogged'] },
-      iron(['black-compact-layer'], 'iron-black-look:fine-black-film'),
-      'anoxic-sulphide',
-    ],
-    [
-      'no air: bright bronze of a bog with a brassy film',
-      'bare-metal',
-      { burial: ['peat'] },
-      bronze(['bare-metal', 'brassy-film']),
-      'anoxic-sulphide',
-    ],
-    [
-      'no air: black lead of wet ground',
-      'lead-black',
-      { burial: ['waterlogged'] },
-      lead(['black-crust']),
-      'anoxic-sulphide',
-    ],
-    [
-      'phosphate: white that turned blue, from wet ground without a cess pit',
-      'blue-powder',
-      { burial: ['waterlogged'] },
-      iron(['blue-powder'], 'blue-change:deepened'),
-      'phosphate-waterlogged',
-    ],
-    [
-      'sea: shells in the lump',
-      'iron-concretion',
-      { burial: ['marine'] },
-      iron(['soil-concretion'], 'lump-look:shells-or-coral'),
-      'marine-signature',
-    ],
-    [
-      'sea: green over black sulphide',
-      'compact-green',
-      { burial: ['marine'], tests: ['xrd:chalcocite'] },
-      bronze(['compact-green']),
-      'marine-signature',
-    ],
-    [
-      'sea: pewter with warts',
-      'tin-warts',
-      { burial: ['marine'] },
-      of('pewter', ['grey-warts']),
-      'marine-signature',
-    ],
-    [
-      'sea: horn silver',
-      'silver-grey',
-      { burial: ['marine'] },
-      of('silver', ['lavender-grey-waxy']),
-      'silver-chloride',
-    ],
-  ])('%s', (_, id, find, part, first) => {
-    expect(leader(weighed(id, find, part))).toBe(first)
-  })
-
-  test('green from the sea: three of its explanations hold chloride, and together they lead', () => {
-    const found = weighed('compact-green', { burial: ['marine'] }, bronze(['compact-green']))
-    const chloride = ['stable-chloride-crust', active, 'marine-signature']
-    expect(chloride.reduce((sum, id) => sum + share(found, id), 0)).toBeGreaterThan(0.5)
-  })
-
-  test('vivianite is as likely from a bog as from a cess pit', () => {
-    const from = (burial: 'cess' | 'peat') =>
-      share(weighed('blue-powder', { burial: [burial] }, iron(['blue-powder'])), 'phosphate-waterlogged')
-    expect(from('cess')).toBe(from('peat'))
   })
 })
 

@@ -208,6 +208,15 @@ describe('what must change the plan', () => {
   })
 })
 
+test('chloride found in quiet rust speaks for corrosion, not for rust right through', () => {
+  const quiet: Find = { watched_days: 800, stored_rh_percent: 40, burial: ['clay'] }
+  const rust = iron(['orange-brown-crust', 'no-change-seen'])
+  const of = (...tests: readonly string[]) =>
+    weighed('orange-crust', { ...quiet, tests: ['oxygen-uptake:none', ...tests] }, rust)
+  expect(share(of('silver-nitrate:positive'), active)).toBeGreaterThan(share(of(), active))
+  expect(leader(of('silver-nitrate:positive'))).not.toBe('mineralised-through')
+})
+
 test('every sign raises a matter, but for a loose part and for no change', () => {
   const raised = Object.values(knowledge.matters).flatMap(({ about }) => about.map(({ value }) => value))
   expect(signs.filter((id) => !raised.includes(id))).toEqual(['loose-parts', 'no-change-seen'])

@@ -54,17 +54,18 @@ function closerLook(question: string, { questions }: Knowledge): readonly ShownA
 
 /** One choice of a few shows them all; of a long list, only what would change something here. */
 function ofField(
-  { field }: AskedOf,
+  { field, test }: AskedOf,
   wanted: readonly string[],
   { vocabulary }: Knowledge,
 ): readonly ShownAnswer[] {
-  const all = vocabulary.fields[field]?.values ?? []
-  const { kind } = fields[field]
+  const of = test ?? field
+  const all = vocabulary.fields[of]?.values ?? []
+  const kind = test === null ? fields[field].kind : 'choice'
   const words = kind === 'choice' ? all : besideLikes(all.filter(({ id }) => wanted.includes(id)))
   return words.map((word) => {
     const alike = kind === 'choices' ? confusedKeys(field, word) : []
     const { id, label, tell } = word
-    return { id, label, tell, drawing: keyOf(field, id), alike: alike.length > 1 ? alike : [] }
+    return { id, label, tell, drawing: keyOf(of, id), alike: alike.length > 1 ? alike : [] }
   })
 }
 

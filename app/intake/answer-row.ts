@@ -1,5 +1,5 @@
 import type { Planned } from '../../lib/field/bag.ts'
-import { withLook } from '../../lib/field/look-answer.ts'
+import { withLook, withTest } from '../../lib/field/look-answer.ts'
 import type { ReadRow } from '../../lib/field/rows.ts'
 import type { FieldName } from '../../lib/record/fields.ts'
 import type { Rows } from './_sheet/sheet.ts'
@@ -18,8 +18,9 @@ export function rowToAnswer(
   return (named ?? own[at])?.id ?? null
 }
 
-/** What the cell then holds: an answer stands for itself, one of many closer looks beside the others. */
+/** What the cell then holds: an answer stands for itself, one of many closer looks or tests beside the others. */
 export function cellAfter(rows: Rows, rowId: string, field: FieldName, answer: string): string {
-  if (field !== 'looked') return answer
-  return withLook(rows.find(({ id }) => id === rowId)?.cells.looked ?? '', answer)
+  const before = (name: 'looked' | 'tests') => rows.find(({ id }) => id === rowId)?.cells[name] ?? ''
+  if (field === 'tests') return withTest(before('tests'), answer)
+  return field === 'looked' ? withLook(before('looked'), answer) : answer
 }

@@ -3,7 +3,7 @@
 import { useCallback, useMemo, useReducer, useRef, useState } from 'react'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'
 import { doNow } from '../../lib/field/do-now.ts'
-import type { FieldName } from '../../lib/record/fields.ts'
+import { fields, type FieldName } from '../../lib/record/fields.ts'
 import { act } from './_sheet/act.ts'
 import { readBlock } from './_sheet/paste.ts'
 import { step } from './_sheet/sheet.ts'
@@ -69,7 +69,8 @@ export function Bag(props: IntakeProps & { readonly knowledge: Knowledge }) {
   const onAnswer = useCallback(
     (part: string | null, asked: FieldName, text: string) => {
       const { planned: answered, planning: then } = settled
-      const rowId = answered === null ? null : rowToAnswer(settled.rows, then.read, answered, part)
+      const whose = fields[asked].level === 'find' ? null : part
+      const rowId = answered === null ? null : rowToAnswer(settled.rows, then.read, answered, whose)
       if (rowId === null) return
       dispatch({ do: 'answer', rowId, field: asked, text: cellAfter(settled.rows, rowId, asked, text) })
     },

@@ -1,6 +1,6 @@
 import { cellHolds } from '../knowledge/cell-holds.ts'
+import { recordDomains } from '../knowledge/domains.ts'
 import type { FieldWords, Fills, Knowledge } from '../knowledge/knowledge.ts'
-import { fields, type FieldName } from '../record/fields.ts'
 import { stated, type Fact, type RecordFacts } from '../record/fact.ts'
 import { objectionsIn } from './objection.ts'
 import type { LookNext, Plan } from './plan.ts'
@@ -172,7 +172,7 @@ function openQuestions(reasoning: Reasoning, knowledge: Knowledge): readonly Que
   return Object.values(knowledge.vocabulary.fields)
     .filter((words) => words.lookable && trialFor(words, knowledge).answers.size > 0)
     .flatMap((words): Question[] => {
-      const level = fields[words.id as FieldName]?.level
+      const level = recordDomains[words.id]?.each
       if (level === undefined) return []
       if (level === 'find') return reasoning.facts.find[words.id] ? [] : [{ part: null, words }]
       return reasoning.facts.components.flatMap(({ facts }, part) =>
@@ -194,7 +194,8 @@ export function lookNext(reasoning: Reasoning, knowledge: Knowledge, most = 5): 
   const before = pressing(reasoning)
   const scored = openQuestions(reasoning, knowledge).map((question) => {
     const { part, words } = question
-    const takesMany = fields[words.id as FieldName]?.kind === 'choices'
+    const domain = recordDomains[words.id]
+    const takesMany = domain?.kind === 'values' && domain.many
     const { indexes, answers } = trialFor(words, knowledge)
     const worth = heeded(question, indexes, reasoning)
     const tries = [

@@ -3,9 +3,9 @@ import { jointFor } from '../evidence/joint.ts'
 import { meaningsOf, standOf, type Stand } from '../evidence/meanings.ts'
 import type { Raised } from '../evidence/raised.ts'
 import type { Matter } from '../knowledge/evidence.ts'
+import { recordDomains } from '../knowledge/domains.ts'
 import type { Cell, Knowledge } from '../knowledge/knowledge.ts'
 import { stated } from '../record/fact.ts'
-import { fields, type FieldName } from '../record/fields.ts'
 
 /**
  * Which looks could change what a find's surface is taken for: the explanation in front of a matter, or how far it is
@@ -81,7 +81,7 @@ function factsFor(raised: Raised, knowledge: Knowledge): readonly Look[] {
   const { matter, lookup, part, component } = raised
   const now = standNow(raised)
   return [...readsOf(matter, knowledge)].flatMap(([what, answers]) => {
-    if (!Object.hasOwn(fields, what) || lookup(what) !== undefined) return []
+    if (recordDomains[what] === undefined || lookup(what) !== undefined) return []
     const moving = [...answers].filter((answer) => {
       const fact = stated(answer)
       const joint = jointFor(matter, knowledge, (name) => (name === what ? fact : lookup(name)))
@@ -98,7 +98,7 @@ export function looksThatChange(raised: readonly Raised[], knowledge: Knowledge)
   const found = new Map<string, Look>()
   for (const one of raised.filter(isOpen)) {
     for (const look of [...looksAt(one), ...factsFor(one, knowledge)]) {
-      const find = fields[look.what as FieldName]?.level === 'find'
+      const find = recordDomains[look.what]?.each === 'find'
       const key = `${find ? '' : look.part} ${look.what}`
       const before = found.get(key)
       found.set(key, {

@@ -1,9 +1,9 @@
 import { assessFacts } from '../engine/assess.ts'
 import type { LookNext, Plan } from '../engine/plan.ts'
 import { raisedBy, withIdentified, type Raised } from '../evidence/raised.ts'
+import { recordDomains } from '../knowledge/domains.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { RecordFacts } from '../record/fact.ts'
-import { fields, type FieldName } from '../record/fields.ts'
 import { factsOf } from '../record/facts.ts'
 import type { ConditionRecord } from '../record/record.ts'
 import { looksThatChange, type Look } from './look-changes.ts'
@@ -21,7 +21,7 @@ function asked({ what, component, answers, settles }: Look, knowledge: Knowledge
     return { fact: `${component}.${what}`, why, wouldSettle: settles, asks, tell, answers: ids }
   }
   const { asks, tell, why, means, values } = knowledge.vocabulary.fields[what]!
-  const fact = fields[what as FieldName].level === 'find' ? what : `${component}.${what}`
+  const fact = recordDomains[what]!.each === 'find' ? what : `${component}.${what}`
   const ids = values.flatMap(({ id }) => (answers.includes(id) ? id : []))
   return { fact, why: why ?? means, wouldSettle: settles, asks, tell, answers: ids }
 }

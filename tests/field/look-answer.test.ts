@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { askedOf, recordOfLook, withLook } from '../../lib/field/look-answer.ts'
+import { askedOf, recordOfLook, withLook, withTest } from '../../lib/field/look-answer.ts'
 import { record, today } from '../record-at-hand.ts'
 
 const before = record(
@@ -11,9 +11,21 @@ const after = (fact: string, ...answers: string[]) => recordOfLook(before, fact,
 
 describe('what a question is about', () => {
   test('is read from the name the plan gives it', () => {
-    expect(askedOf('burial')).toEqual({ part: null, field: 'burial', question: null })
-    expect(askedOf('inner.plate.core')).toEqual({ part: 'inner.plate', field: 'core', question: null })
-    expect(askedOf('body.looked:skin-edge')).toEqual({ part: 'body', field: 'looked', question: 'skin-edge' })
+    expect(askedOf('burial')).toEqual({ part: null, field: 'burial', question: null, test: null })
+    expect(askedOf('inner.plate.core')).toEqual({
+      part: 'inner.plate',
+      field: 'core',
+      question: null,
+      test: null,
+    })
+    expect(askedOf('body.looked:skin-edge')).toEqual({
+      part: 'body',
+      field: 'looked',
+      question: 'skin-edge',
+      test: null,
+    })
+    expect(askedOf('body.magnet')).toEqual({ part: 'body', field: 'tests', question: null, test: 'magnet' })
+    expect(askedOf('magnet')).toBeNull()
     expect(askedOf('body.shoe-size')).toBeNull()
     expect(askedOf('body.looked')).toBeNull()
   })
@@ -46,6 +58,18 @@ describe('the record of a look', () => {
       'skin-edge:lifting-edge',
     ])
     expect(before.components[0]!.looked).toEqual(['skin-edge:unknown', 'skin-place:show-side'])
+  })
+  test('holds the pull of a magnet among the tests, of this part and in the place of an earlier one', () => {
+    expect(after('body.magnet', 'weak')!.tests).toEqual(['body/magnet:weak'])
+    const pulled = { ...before, tests: ['body/magnet:none', 'xrf:Fe'] }
+    expect(recordOfLook(pulled, 'body.magnet', ['unknown'], occasion)!.tests).toEqual([
+      'xrf:Fe',
+      'body/magnet:unknown',
+    ])
+    expect(withTest('xrf:Fe; body/magnet:none', 'body/magnet:strong')).toBe('xrf:Fe; body/magnet:strong')
+    expect(withTest('pin/magnet:none', 'body/magnet:strong')).toBe('pin/magnet:none; body/magnet:strong')
+    expect(after('body.magnet', 'hard')).toBeNull()
+    expect(after('lid.magnet', 'weak')).toBeNull()
   })
   test('holds several of a list, none and cannot tell', () => {
     const seen = (...answers: string[]) => after('body.seen', ...answers)?.components[0]!.seen

@@ -44,8 +44,9 @@ export function answerIn(record: ConditionRecord, fact: string): unknown {
 
 /** What somebody writes who looked and could not tell. */
 export function couldNotTell(fact: string): unknown {
-  const { what } = splitFact(fact)
+  const { part, what } = splitFact(fact)
   const asked = question.exec(what)?.[1]
+  if (what === 'magnet') return `${part}/magnet:unknown`
   if (asked !== undefined) return `${asked}:unknown`
   return fields[what as FieldName].kind === 'choices' ? ['unknown'] : 'unknown'
 }
@@ -53,6 +54,8 @@ export function couldNotTell(fact: string): unknown {
 export function withAnswer(record: ConditionRecord, fact: string, answer: unknown): ConditionRecord {
   const { part, what } = splitFact(fact)
   if (part === null) return { ...record, [what]: answer }
+  // A magnet's pull stands among the tests, which nothing is taken out of.
+  if (what === 'magnet') return { ...record, tests: [...(record.tests ?? []), answer as string] }
   const components = record.components.map((one): Component => {
     if (one.component !== part) return one
     return question.test(what)

@@ -60,6 +60,8 @@ export function Block({
 /** Cut metal is hatched. */
 function hatch(from: number): string {
   let d = ''
-  for (let x = 50; x < 165; x += 9) d += `M${x} 112l${short(112 - from)}${short(from - 112)}`
+  // A minus parts the two numbers; where the second has none, a space does.
+  const slant = `${short(112 - from)}${from > 112 ? ' ' : ''}${short(from - 112)}`
+  for (let x = 50; x < 165; x += 9) d += `M${x} 112l${slant}`
   return d
 }

@@ -39,7 +39,8 @@ export function Question({ questions, knowledge, onAnswer, after }: Props) {
     if (answers.length === 0) return setEmpty(fact)
     answered.current = true
     const text = answers.join('; ')
-    onAnswer(part, field, shown.question === null ? text : `${shown.question}:${text}`)
+    const named = shown.question ?? (shown.test && `${part}/${shown.test}`)
+    onAnswer(part, field, named === null ? text : `${named}:${text}`)
   }
   return (
     <section className={`${style.whole} ${look.card}`} aria-labelledby="look-next">

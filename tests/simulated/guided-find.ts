@@ -10,6 +10,8 @@ import { fields, type FieldName } from '../../lib/record/fields.ts'
 import type { Component, ConditionRecord } from '../../lib/record/record.ts'
 import { chance, type Chance } from '../demo/chance.ts'
 
+const ferrous: readonly string[] = ['iron', 'cast-iron', 'steel']
+
 /**
  * Finds drawn from the knowledge itself, each of which raises a matter: every fact that a question could ask of it is
  * known, and what a look would show is drawn from what the evidence base says of the explanation that is true.
@@ -99,7 +101,9 @@ export function drawnFind(
     holder[field] = Array.isArray(value) && value.length === 0 ? ['none'] : value
   }
   const body = { component: 'body', material, ...part } as Component
-  const record = { find_number: `drawn-${seed}`, ...find, components: [body] } as ConditionRecord
+  // Known from the start, as the material is: who holds the find holds the magnet too.
+  const tests = [`body/magnet:${ferrous.includes(material) ? 'strong' : 'none'}`]
+  const record = { find_number: `drawn-${seed}`, ...find, tests, components: [body] } as ConditionRecord
   return {
     record: { ...record, components: [lookedAt(record, knowledge, luck, asOf)] },
     raisedBy: about.field,

@@ -282,6 +282,18 @@ describe('what is asked first', () => {
     expect(leader(weighed('black-layer', { object_kind: 'vessel' }, globules))).toBe('tinning')
   })
 
+  test('black lines in a Roman mount: niello leads where the ground has air, and nothing where it is unknown', () => {
+    const mount = { object_kind: 'mount', date_from: 150, date_to: 300 } as const
+    const lines: Part = { material: 'copper-alloy', evidence: ['black-in-cut-lines'] }
+    const airy = weighed('black-fill', { ...mount, burial: ['ploughsoil'] }, lines)
+    expect(leader(airy)).toBe('niello')
+    expect(airy.standing).not.toBe('settled')
+    expect(weighed('black-fill', mount, lines).standing).toBe('open')
+    expect(leader(weighed('black-fill', { ...mount, burial: ['waterlogged'] }, lines))).toBe(
+      'copper-sulphide',
+    )
+  })
+
   test('light lines on the plate and resin in the infrared: pitch', () => {
     const lines = (looked: readonly string[]): Part => ({
       material: 'copper-alloy',

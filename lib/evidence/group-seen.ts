@@ -61,3 +61,10 @@ export function likelihood(
   }
   return into
 }
+
+/** Whether any of what is known came from an analysis, not from eyes and the record alone. */
+export const measuredIn = (groups: readonly GroupSeen[]): boolean =>
+  groups.some((seen) => observed(seen) && measures(seen))
+
+export const measures = ({ table: { group } }: Pick<GroupSeen, 'table'>): boolean =>
+  group.by !== 'eye' && group.by !== 'record'

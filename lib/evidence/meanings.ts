@@ -1,3 +1,4 @@
+import { measuredIn, measures } from './group-seen.ts'
 import { probabilities, type Joint } from './joint.ts'
 import { showings } from './gain.ts'
 import { rangesIn, type Range } from './ranges.ts'
@@ -24,14 +25,19 @@ export interface Stand {
 }
 
 /** Who leads, and how far the matter is decided; the latter, which takes ranges, is reckoned when it is read. */
-function standBy(tables: Tables, probable: Float64Array, weights: () => Float64Array): Stand {
+function standBy(
+  tables: Tables,
+  probable: Float64Array,
+  weights: () => Float64Array,
+  measured: boolean,
+): Stand {
   const leader = probable.indexOf(Math.max(...probable))
   let standing: Standing | undefined
   return {
     leader: tables.rivals[leader]!,
     probability: probable[leader]!,
     get standing() {
-      return (standing ??= standingIn(weights(), probable))
+      return (standing ??= standingIn(weights(), probable, measured))
     },
   }
 }
@@ -41,13 +47,14 @@ const stands = new WeakMap<Joint, Stand>()
 export function standOf(joint: Joint): Stand {
   const known = stands.get(joint)
   if (known) return known
-  const { tables, weights } = joint
-  const fresh = standBy(tables, probabilities(weights, tables.rivals.length), () => weights)
+  const { tables, weights, groups } = joint
+  const probable = probabilities(weights, tables.rivals.length)
+  const fresh = standBy(tables, probable, () => weights, measuredIn(groups))
   stands.set(joint, fresh)
   return fresh
 }
 
-function standingIn(weights: Float64Array, probable: Float64Array): Standing {
+function standingIn(weights: Float64Array, probable: Float64Array, measured: boolean): Standing {
   const rangeOf = rangesIn(weights, probable.length)
   const rivals = Array.from(probable, (probability, rival) => {
     let range: Range | undefined
@@ -58,15 +65,20 @@ function standingIn(weights: Float64Array, probable: Float64Array): Standing {
       },
     }
   })
-  return standingOf(rivals.sort((a, b) => b.probability - a.probability))
+  return standingOf(
+    rivals.sort((a, b) => b.probability - a.probability),
+    measured,
+  )
 }
 
 /** What each answer of a group would mean, in the order of its states. */
 export function meaningsOf(joint: Joint, group: number): readonly Meaning[] {
-  const { group: written, states } = joint.groups[group]!.table
+  const seen = joint.groups[group]!
+  const { group: written, states } = seen.table
+  const measured = measures(seen) || measuredIn(joint.groups)
   return showings(joint, group).map((showing): Meaning => {
     const { state, chance, probable } = showing
-    const stand = standBy(joint.tables, probable, () => showing.after.weights)
+    const stand = standBy(joint.tables, probable, () => showing.after.weights, measured)
     return {
       group: written.id,
       state: states[state]?.id ?? restId,

@@ -13,12 +13,13 @@ interface Standable {
 }
 
 /**
- * Of rivals in order, likeliest first. Probable: likelier than not, and in eight of ten mappings ahead of all that any
- * other reaches. Likelier: ahead, and neither lies within what the words leave open for the other. Else it is open: they cannot be told apart yet.
+ * Of rivals in order, likeliest first. Settled: as good as certain, and something was measured; eyes alone, however sure,
+ * make it probable. Probable: likelier than not, and in eight of ten mappings ahead of all that any other reaches. Likelier:
+ * ahead, and neither lies within what the words leave open for the other. Else it is open: they cannot be told apart yet.
  */
-export function standingOf([leader, ...others]: readonly Standable[]): Standing {
+export function standingOf([leader, ...others]: readonly Standable[], measured: boolean): Standing {
   if (!leader) return 'open'
-  if (leader.probability >= certain) return 'settled'
+  if (leader.probability >= certain) return measured ? 'settled' : 'probable'
   // No range ends below its own probability: where this fails, so do both that follow, and most ranges need no reckoning.
   if (others.some(({ probability }) => leader.range[0] <= probability)) return 'open'
   const clear = others.every(({ range }) => leader.range[0] > range[1])

@@ -1,5 +1,6 @@
 import type { RecordFacts } from '../record/fact.ts'
 import type { EvidenceBase } from './base.ts'
+import { measuredIn } from './group-seen.ts'
 import { probabilities } from './joint.ts'
 import { pullsOf, type Pull } from './pulls.ts'
 import { raisedBy, type Raised } from './raised.ts'
@@ -57,7 +58,7 @@ export function weighedOf({ matter, part, component, about, joint, settled }: Ra
     part,
     component,
     about,
-    standing: settled === null ? standingOf(ordered) : 'settled',
+    standing: settled === null ? standingOf(ordered, measuredIn(joint.groups)) : 'settled',
     settledBy: settled,
     rivals: ordered,
     contested: matter.contested,

@@ -3,7 +3,7 @@ import { raisedBy, type Raised } from '../evidence/raised.ts'
 import { weighedOf } from '../evidence/weigh.ts'
 import type { IsoDate } from '../base/calendar.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
-import { methodFacts } from '../knowledge/method-facts.ts'
+import { methodFacts, questionsRead } from '../knowledge/method-facts.ts'
 import type { Facts, RecordFacts } from '../record/fact.ts'
 import { factsOf } from '../record/facts.ts'
 import type { ConditionRecord } from '../record/record.ts'
@@ -20,8 +20,8 @@ export interface Thought {
 
 /** Facts in which a method has its say: those the record keeps for it, and the answers to the questions it answers. */
 function toldBy(method: string, { matter }: Raised): ReadonlySet<string> {
-  const asked = matter.groups.flatMap(({ by, question }) =>
-    by === method && question !== null ? [`looked.${question}`] : [],
+  const asked = matter.groups.flatMap((group) =>
+    group.by === method ? questionsRead(group).map((question) => `looked.${question}`) : [],
   )
   return new Set([...(methodFacts[method] ?? []), ...asked])
 }

@@ -11,7 +11,7 @@ describe('what metal has kept of cloth, wood, leather and hair', () => {
       grave,
     )
     expect(leader(seen)).toBe('mineral-preserved-textile')
-    expect(seen.standing).toBe('settled')
+    expect(seen.standing).toBe('probable')
   })
 
   test('a flat grid in the metal of a file: its cut, not cloth', () => {
@@ -144,7 +144,7 @@ describe('what was done to the surface, and what happened to it', () => {
       { done_already: ['brushed'] },
     )
     expect(leader(seen)).toBe('cleaning-marks')
-    expect(seen.standing).toBe('settled')
+    expect(seen.standing).toBe('probable')
   })
 
   test('an answer nobody could give changes nothing', () => {

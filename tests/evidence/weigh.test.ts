@@ -197,8 +197,22 @@ describe('a matter that the record itself settles', () => {
 })
 
 describe('how a matter stands', () => {
-  const standing = (...rivals: readonly (readonly [probability: number, low: number, high: number])[]) =>
-    standingOf(rivals.map(([probability, low, high]) => ({ probability, range: [low, high] })))
+  type Told = readonly [probability: number, low: number, high: number]
+  const told = (rivals: readonly Told[], measured: boolean) =>
+    standingOf(
+      rivals.map(([probability, low, high]) => ({ probability, range: [low, high] })),
+      measured,
+    )
+  const standing = (...rivals: readonly Told[]) => told(rivals, true)
+
+  test('by eyes alone is never settled', () => {
+    const sure: readonly Told[] = [
+      [0.99, 0.97, 0.995],
+      [0.01, 0.005, 0.03],
+    ]
+    expect(told(sure, true)).toBe('settled')
+    expect(told(sure, false)).toBe('probable')
+  })
 
   test('is named from probability and range together', () => {
     expect(standing([0.96, 0.9, 0.98], [0.04, 0.02, 0.1])).toBe('settled')

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { askOf } from '../../lib/evidence/ask.ts'
 import { gainBits, showings } from '../../lib/evidence/gain.ts'
+import { measuredIn } from '../../lib/evidence/group-seen.ts'
 import { probabilities, withState, type Joint } from '../../lib/evidence/joint.ts'
 import { raisedBy } from '../../lib/evidence/raised.ts'
 import { requestsOf } from '../../lib/evidence/requests.ts'
@@ -181,7 +182,8 @@ describe('laws of evidence', () => {
         const [weighed] = weigh(found, base)
         if (weighed!.rivals[0]!.probability < 0.95) return
         certain++
-        expect(weighed!.standing).toBe('settled')
+        const { groups } = raisedBy(found, base)[0]!.joint
+        expect(weighed!.standing).toBe(measuredIn(groups) ? 'settled' : 'probable')
         expect(asked).toEqual([])
       }),
       runs,

@@ -1,6 +1,6 @@
 import type { Group, Matter } from '../../../../lib/knowledge/evidence.ts'
 import type { Knowledge } from '../../../../lib/knowledge/knowledge.ts'
-import { methodFacts } from '../../../../lib/knowledge/method-facts.ts'
+import { methodFacts, questionsRead } from '../../../../lib/knowledge/method-facts.ts'
 import { capital } from '../../../../lib/wording/capital.ts'
 import { valueLabel } from '../../../../lib/wording/fact.ts'
 import { explanationName } from '../../../../lib/wording/interpretation.ts'
@@ -134,9 +134,10 @@ export function reportQuestions(
 ): readonly ReportQuestion[] {
   const groups = groupsOf(matter, method)
   const facts = (methodFacts[method] ?? []).flatMap((fact) => factQuestions(fact, groups, knowledge))
-  const asked = groups.flatMap(({ question }): readonly ReportQuestion[] => {
-    const written = question === null ? undefined : knowledge.questions[question]
-    if (!written) return []
+  const told = new Set(groups.flatMap(questionsRead))
+  const asked = [...told].flatMap((question): readonly ReportQuestion[] => {
+    const written = knowledge.questions[question]
+    if (written?.by !== method) return []
     return [
       {
         name: `look.${written.id}`,

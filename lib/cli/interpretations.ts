@@ -1,14 +1,10 @@
 import { interpretationsCsvHead, interpretationsCsvRows } from '../services/interpretations-csv.ts'
-import { planFile } from '../services/plan-file.ts'
-import { isProblem } from '../services/record-source.ts'
 import { tellInterpretations } from '../services/tell-interpretations.ts'
 import { interpretationsText } from '../wording/interpretations-text.ts'
 import { countWords } from '../wording/list.ts'
-import { stopWords } from '../wording/plan-text.ts'
-import { problemWords } from '../wording/problems.ts'
 import { exit, type Command } from './command.ts'
-import { fileArgument } from './file-argument.ts'
 import { knowledgeHere } from './knowledge-here.ts'
+import { openRecords } from './open-records.ts'
 import { choiceOption, dayOption } from './options.ts'
 
 const formats = ['text', 'json', 'csv'] as const
@@ -28,23 +24,19 @@ words it rests on. What is seen is no diagnosis; a conservator decides.
 Exit code 0: done. 1: something could not be read. 2: nothing could be read, or the call is wrong.`,
   options: { format: { type: 'string' }, on: { type: 'string' } },
   async run(call, surroundings) {
-    const { out, err } = surroundings
+    const { out } = surroundings
     const format = choiceOption(call, 'format', formats)
     const asOf = dayOption(call, 'on', surroundings.today())
-    const file = fileArgument(call)
     const knowledge = await knowledgeHere(surroundings)
-    const planned = await planFile(knowledge, file.content, asOf)
-    const { stops, problems, records } = await planned.before()
-    const loud = stops
-      .map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`)
-      .join('')
-    if (format === 'text') await out(loud === '' ? '' : `${loud}\n`)
-    else err(loud)
-    for (const problem of problems) err(`${problemWords(problem)}\n`)
-    if (records === 0) {
-      err(`${file.name}: nothing in it could be read as a record, so nothing is told of it.\n`)
-      return exit.wrongCall
-    }
+    const asText = format === 'text'
+    const opened = await openRecords(call, surroundings, {
+      knowledge,
+      asOf,
+      asText,
+      so: 'nothing is told of it',
+    })
+    if (opened === null) return exit.wrongCall
+    const { planned, records, done } = opened
     if (format === 'csv') await out(interpretationsCsvHead)
     let plain = 0
     for await (const batch of planned.records()) {
@@ -63,6 +55,6 @@ Exit code 0: done. 1: something could not be read. 2: nothing could be read, or 
       await out(
         `On ${countWords(plain, 'record')} of ${records.toLocaleString('en-GB')} nothing is recorded that has more than one explanation.\n`,
       )
-    return problems.some(isProblem) ? exit.someUnreadable : exit.done
+    return done
   },
 }

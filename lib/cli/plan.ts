@@ -1,15 +1,13 @@
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import type { IsoDate } from '../base/calendar.ts'
 import { planCsvHead } from '../services/plan-csv.ts'
-import { planFile, type FilePlan } from '../services/plan-file.ts'
-import { isProblem } from '../services/record-source.ts'
+import type { FilePlan } from '../services/plan-file.ts'
 import { countWords } from '../wording/list.ts'
-import { citedText, planText, stopWords } from '../wording/plan-text.ts'
-import { problemWords } from '../wording/problems.ts'
+import { citedText, planText } from '../wording/plan-text.ts'
 import { citing, type Citing } from '../wording/statement.ts'
 import { exit, type Command } from './command.ts'
-import { fileArgument } from './file-argument.ts'
 import { knowledgeHere } from './knowledge-here.ts'
+import { openRecords } from './open-records.ts'
 import { choiceOption, dayOption } from './options.ts'
 import { planLines, worthACrew } from './plan-crew.ts'
 import { planLine } from './plan-line.ts'
@@ -48,28 +46,22 @@ Plans go to standard output, problems to standard error.
 Exit code 0: all planned. 1: planned, but something could not be read. 2: nothing could be read, or the call is wrong.`,
   options: { format: { type: 'string' }, on: { type: 'string' } },
   async run(call, surroundings) {
-    const { out, err } = surroundings
+    const { out } = surroundings
     const format = choiceOption(call, 'format', formats)
     const asOf = dayOption(call, 'on', surroundings.today())
-    const file = fileArgument(call)
     const knowledge = await knowledgeHere(surroundings)
-    const planned = await planFile(knowledge, file.content, asOf)
-    const { stops, problems, records } = await planned.before()
-
-    const loud = stops
-      .map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`)
-      .join('')
-    // Standard output in JSON or CSV holds plans and nothing else; the stops stand in them as well.
-    if (format === 'text') await out(loud === '' ? '' : `${loud}\n`)
-    else err(loud)
-    for (const problem of problems) err(`${problemWords(problem)}\n`)
-    if (records === 0) {
-      err(`${file.name}: nothing in it could be read as a record, so nothing is planned.\n`)
-      return exit.wrongCall
-    }
+    const asText = format === 'text'
+    const opened = await openRecords(call, surroundings, {
+      knowledge,
+      asOf,
+      asText,
+      so: 'nothing is planned',
+    })
+    if (opened === null) return exit.wrongCall
+    const { planned, records, name, done } = opened
     if (format === 'text') {
       await out(
-        `Planned for ${asOf}: ${countWords(records, 'record')} of ${file.name}. Numbers in brackets name the works at the end.\n\n`,
+        `Planned for ${asOf}: ${countWords(records, 'record')} of ${name}. Numbers in brackets name the works at the end.\n\n`,
       )
     }
     if (format === 'csv') await out(planCsvHead)
@@ -77,6 +69,6 @@ Exit code 0: all planned. 1: planned, but something could not be read. 2: nothin
     const how = { knowledge, asOf, root: surroundings.root }
     for await (const text of printed(format, planned, records, cite, how)) await out(text)
     if (format === 'text') await out(`${citedText(cite, knowledge)}\n`)
-    return problems.some(isProblem) ? exit.someUnreadable : exit.done
+    return done
   },
 }

@@ -3,8 +3,6 @@ import type { ChosenAsk, Further, MethodBatch } from '../evidence/assemblage-bat
 import type { IsoDate } from '../base/calendar.ts'
 import type { Knowledge } from '../knowledge/knowledge.ts'
 import { askAnalyses, hoursOfLine, type AnalysesOfFile } from '../services/ask-analyses.ts'
-import { planFile } from '../services/plan-file.ts'
-import { isProblem } from '../services/record-source.ts'
 import {
   consideredWords,
   hoursFlawWords,
@@ -12,12 +10,10 @@ import {
   questionsWords,
   settlesWords,
 } from '../wording/analyses-text.ts'
-import { stopWords } from '../wording/plan-text.ts'
-import { problemWords } from '../wording/problems.ts'
 import { requestsText } from '../wording/requests-text.ts'
 import { exit, textOption, type Command } from './command.ts'
-import { fileArgument } from './file-argument.ts'
 import { knowledgeHere } from './knowledge-here.ts'
+import { openRecords } from './open-records.ts'
 import { choiceOption, dayOption } from './options.ts'
 
 const formats = ['text', 'json'] as const
@@ -125,7 +121,6 @@ Exit code 0: planned. 1: planned, but something could not be read. 2: nothing co
     const { out, err } = surroundings
     const format = choiceOption(call, 'format', formats)
     const asOf = dayOption(call, 'on', surroundings.today())
-    const file = fileArgument(call)
     const knowledge = await knowledgeHere(surroundings)
     const hours = hoursOfLine(textOption(call, 'hours') ?? '', knowledge)
     if (!hours.ok) {
@@ -133,18 +128,15 @@ Exit code 0: planned. 1: planned, but something could not be read. 2: nothing co
       return exit.wrongCall
     }
     const sampling = call.options['sampling'] === true
-    const planned = await planFile(knowledge, file.content, asOf)
-    const { stops, problems, records } = await planned.before()
-    const loud = stops
-      .map(({ find, row, caution }) => `${stopWords(find ?? `row ${row}`, caution)}\n`)
-      .join('')
-    if (format === 'text') await out(loud === '' ? '' : `${loud}\n`)
-    else err(loud)
-    for (const problem of problems) err(`${problemWords(problem)}\n`)
-    if (records === 0) {
-      err(`${file.name}: nothing in it could be read as a record, so nothing is asked for.\n`)
-      return exit.wrongCall
-    }
+    const asText = format === 'text'
+    const opened = await openRecords(call, surroundings, {
+      knowledge,
+      asOf,
+      asText,
+      so: 'nothing is asked for',
+    })
+    if (opened === null) return exit.wrongCall
+    const { planned, done } = opened
     const asked = { allowances: hours.value, sampling, further: 1 }
     const analyses = await askAnalyses(planned.records(), asked, knowledge, asOf)
     if (format === 'json') await out(`${JSON.stringify(planJson(analyses, knowledge, asOf, sampling))}\n`)
@@ -154,6 +146,6 @@ Exit code 0: planned. 1: planned, but something could not be read. 2: nothing co
         `Planned for ${asOf}: ${consideredWords(finds, open, assemblage.candidates)}\n\n${requestsText(assemblage, knowledge)}\n`,
       )
     }
-    return problems.some(isProblem) ? exit.someUnreadable : exit.done
+    return done
   },
 }

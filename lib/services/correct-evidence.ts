@@ -5,6 +5,7 @@ import { readCorrections } from '../knowledge/compile/read-corrections.ts'
 import { writeCorrections } from '../knowledge/compile/write-corrections.ts'
 import type { Flaw } from '../knowledge/flaw.ts'
 import { readCorrectionTable, type CorrectionTable } from '../tables/correction-file.ts'
+import { correctionColumns } from '../papers/evidence-sheet-rows.ts'
 import { checkKnowledge } from './check-knowledge.ts'
 
 /** What a file of corrections comes to: files to write, or everything that stands against it, and then nothing is written. */
@@ -19,24 +20,11 @@ export type Corrected =
       readonly flaws: readonly Flaw[]
     }
 
-const needed = [
-  'matter',
-  'group',
-  'state',
-  'rival',
-  'grade',
-  'because',
-  'work',
-  'place',
-  'known',
-  'by',
-  'on',
-] as const
 const before = 'grade_before'
 
 export function correctEvidence(content: readonly SourceFile[], bytes: Uint8Array): Corrected {
-  const table = readCorrectionTable(bytes, needed)
-  const missing = needed.filter((heading) => !table.headings.includes(heading))
+  const table = readCorrectionTable(bytes, correctionColumns)
+  const missing = correctionColumns.filter((heading) => !table.headings.includes(heading))
   const nothing = { missing, broken: table.broken, faults: [], flaws: [] }
   if (missing.length > 0 || table.broken.length > 0) return { ok: false, ...nothing }
   const compiled = compile(content)
@@ -61,8 +49,8 @@ function rowsOf({ rows, headings }: CorrectionTable): CorrectionRow[] {
     const cell = (heading: string): string => cells.get(heading) ?? ''
     return {
       row,
-      ...(Object.fromEntries(needed.map((heading) => [heading, cell(heading)])) as Record<
-        (typeof needed)[number],
+      ...(Object.fromEntries(correctionColumns.map((heading) => [heading, cell(heading)])) as Record<
+        (typeof correctionColumns)[number],
         string
       >),
       gradeBefore: headings.includes(before) ? cell(before) : null,

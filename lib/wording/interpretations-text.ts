@@ -5,6 +5,7 @@ import { valueLabel } from './fact.ts'
 import { explanationName, fewInHundred, likelyWords } from './interpretation.ts'
 import { listWords } from './list.ts'
 import { findWords } from './plan-text.ts'
+import { stoodOf } from './standing.ts'
 import { wrap } from './wrap.ts'
 
 /** More of what speaks for one explanation is in the plan; a line is read, a paragraph is not. */
@@ -28,6 +29,8 @@ export function standingSentence(rivals: readonly Interpretation[], knowledge: K
   const possible = others.filter(stillPossible)
   const names = possible.map((one) => named(one, knowledge))
   const rest = names.length === 0 ? '.' : `; ${listWords(names)} cannot be ruled out.`
+  if (leader.standing === 'settled' && leader.probability === 0)
+    return 'Found to be none of the explanations listed.'
   if (leader.probability === 1) return `By the record, ${named(leader, knowledge)}.`
   switch (leader.standing) {
     case 'settled':
@@ -53,14 +56,6 @@ const leanings = (label: string, of: readonly Leaning[]): readonly string[] =>
           .join('; ')}.`,
       ]
 
-/** The matters of a find, each with its rivals, in the order of the plan. */
-export function mattersOf(
-  interpretations: readonly Interpretation[],
-): readonly (readonly Interpretation[])[] {
-  const matters = Map.groupBy(interpretations, ({ component, matter }) => JSON.stringify([component, matter]))
-  return [...matters.values()]
-}
-
 function aboutWords(
   { component, about, matter }: Interpretation,
   parts: number,
@@ -79,7 +74,7 @@ export function interpretationsText(
   interpretations: readonly Interpretation[],
   knowledge: Knowledge,
 ): string {
-  const lines = mattersOf(interpretations).flatMap((rivals) => {
+  const lines = stoodOf(interpretations).flatMap(({ rivals }) => {
     const [leader] = rivals
     const about = aboutWords(leader!, record.components.length, knowledge)
     return [

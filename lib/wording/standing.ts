@@ -40,6 +40,7 @@ export function standingWords(stood: Stood, knowledge: Knowledge): string {
   if (first === undefined) return 'Nothing explains it yet'
   switch (stood.standing) {
     case 'settled':
+      if (first.probability === 0) return 'Settled: none of the explanations listed'
       return first.probability === 1
         ? `Settled by analysis: ${name(first)}`
         : `As good as settled: ${name(first)}`

@@ -12,6 +12,11 @@ export interface Raised {
   readonly component: string
   /** The observation that raised it, of the first that did. */
   readonly about: string
+  /**
+   * How far this is the question at all: an observation on a metal that nobody could name raises one matter for each metal
+   * it may be, of which only one can apply. One where there is no other; else they share evenly, for nothing tells them apart.
+   */
+  readonly share: number
   readonly lookup: Lookup
   readonly joint: Joint
   /** What it was identified as, by the record or by somebody; none of the rivals, it may be. Null where it is not. */
@@ -62,20 +67,31 @@ function sightsOf(facts: RecordFacts, part: number, lookup: Lookup, base: Eviden
 export function raisedBy(facts: RecordFacts, base: EvidenceBase): readonly Raised[] {
   const lookups = facts.components.map((_, part) => lookupOf(facts, part))
   const sights = lookups.flatMap((lookup, part) => sightsOf(facts, part, lookup, base))
-  return sights.map(({ matter, part, about }) => {
+  const raised = sights.map(({ matter, part, about }): Raised => {
     const lookup = lookups[part]!
     const parts = sights.filter((one) => one.matter === matter).map((one) => one.part)
+    const rivalling = sights.filter((one) => one.part === part && one.about === about)
     return {
       matter,
       part,
       component: facts.components[part]!.name,
       about,
+      share: 1 / rivalling.length,
       lookup,
       joint: jointFor(matter, base, lookup),
       settled: settledRival(matter, part, parts, facts),
     }
   })
+  return withoutMoot(raised)
 }
+
+/** Of questions of which only one can apply, the others are moot once one is answered. */
+const withoutMoot = (raised: readonly Raised[]): readonly Raised[] =>
+  raised.filter(
+    ({ settled, part, about }) =>
+      settled !== null ||
+      !raised.some((other) => other.settled !== null && other.part === part && other.about === about),
+  )
 
 /** What somebody found a matter on a part to be: one of its rivals, or something else. */
 export interface Identified {
@@ -89,9 +105,11 @@ export const withIdentified = (
   raised: readonly Raised[],
   identified: readonly Identified[],
 ): readonly Raised[] =>
-  raised.map((one) => {
-    const last = identified.findLast(
-      ({ component, matter }) => component === one.component && matter === one.matter.id,
-    )
-    return last ? { ...one, settled: last.interpretation } : one
-  })
+  withoutMoot(
+    raised.map((one) => {
+      const last = identified.findLast(
+        ({ component, matter }) => component === one.component && matter === one.matter.id,
+      )
+      return last ? { ...one, settled: last.interpretation } : one
+    }),
+  )

@@ -19,7 +19,7 @@ export interface Weighed {
   readonly standing: Standing
   /** What it was identified as, by the record or by somebody; none of the rivals, it may be. Null where it is not. */
   readonly settledBy: string | null
-  /** Likeliest first; the probabilities sum to one. */
+  /** Likeliest first; the probabilities sum to one, over all matters of which only one can apply together. */
   readonly rivals: readonly WeighedRival[]
   /** An id of the contested matters. */
   readonly contested: string | null
@@ -36,18 +36,26 @@ export interface WeighedRival {
   readonly against: readonly Pull[]
 }
 
-export function weighedOf({ matter, part, component, about, joint, settled }: Raised): Weighed {
+function standingIn({ settled, share, joint }: Raised, ordered: readonly WeighedRival[]): Standing {
+  if (settled !== null) return 'settled'
+  // Which of several questions is the right one is open, and so is every answer.
+  return share < 1 ? 'open' : standingOf(ordered, measuredIn(joint.groups))
+}
+
+export function weighedOf(raised: Raised): Weighed {
+  const { matter, part, component, about, share, joint, settled } = raised
   // A sum of many parts may end a hair above one.
   const probable = probabilities(joint.weights, matter.rivals.length).map((one) => Math.min(1, one))
   const ranges = rangesOf(joint.weights, probable)
   const pulls = pullsOf(joint)
   const rivals = matter.rivals.map(({ id, says }, rival): WeighedRival => {
     const known = settled === null ? null : Number(id === settled)
+    const [low, high] = ranges[rival]!
     return {
       id,
       says,
-      probability: known ?? probable[rival]!,
-      range: known === null ? ranges[rival]! : [known, known],
+      probability: known ?? share * probable[rival]!,
+      range: known === null ? [share * low, share * high] : [known, known],
       ...pulls[rival]!,
     }
   })
@@ -58,7 +66,7 @@ export function weighedOf({ matter, part, component, about, joint, settled }: Ra
     part,
     component,
     about,
-    standing: settled === null ? standingOf(ordered, measuredIn(joint.groups)) : 'settled',
+    standing: standingIn(raised, ordered),
     settledBy: settled,
     rivals: ordered,
     contested: matter.contested,

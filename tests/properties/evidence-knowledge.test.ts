@@ -54,10 +54,10 @@ describe.each(matters.map((matter) => [matter.id, matter] as const))('%s', (_, m
     ),
   ]
 
-  test('sums to one, each probability within its range', () => {
+  test('sums to its share of what was seen, each probability within its range', () => {
     for (const joint of joints) {
       const { rivals } = weighedOf({ ...raised, joint })
-      expect(rivals.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 12)
+      expect(rivals.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(raised.share, 12)
       for (const { probability, range } of rivals) {
         expect(range[0]).toBeLessThanOrEqual(probability)
         expect(range[1]).toBeGreaterThanOrEqual(probability)

@@ -15,14 +15,12 @@ describe.skipIf(noBrowser)('from something seen to what it was', () => {
       'find_number,object,material,evidence,state_now,burial,date_from,date_to',
       'TW-0901,strap end,copper-alloy,white-metal-sheen,dry,free-draining,1200,1300',
     ].join('\n')
+    await page.getByLabel('Name of the new project').fill('One fitting')
     await page
-      .locator('input[type=file]')
+      .getByLabel(/Choose a file/)
       .setInputFiles({ name: 'skin.csv', mimeType: 'text/csv', buffer: Buffer.from(rows) })
-    await page.getByRole('button', { name: /^Import/ }).click()
-    await page
-      .getByText(/1 record/)
-      .first()
-      .waitFor()
+    await page.getByRole('button', { name: /^Keep/ }).click()
+    await page.getByRole('heading', { name: 'skin.csv is in' }).waitFor()
 
     const [path] = await findsOf(page, 'q=TW-0901')
     await openPage(page, path!)

@@ -16,13 +16,13 @@ const from = { mostShare: 0.5, goodPartShare: 0.2, littleShare: 0.02 } as const
 
 /**
  * The share that an analysis is expected to settle of all the matters that it is asked about; null where no matter hangs
- * on it.
+ * on it, or the plan did not work out what its answers would mean.
  */
 export function gainOf(
   { gainBits, means }: Pick<Request, 'gainBits' | 'means'>,
   interpretations: Plan['interpretations'],
 ): Gain | null {
-  if (gainBits === null) return null
+  if (gainBits === null || means.length === 0) return null
   const asked = new Set(means.map(({ component, matter }) => `${matter} of ${component}`))
   const open = openBits(
     interpretations.filter(({ component, matter }) => asked.has(`${matter} of ${component}`)),

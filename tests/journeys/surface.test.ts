@@ -27,10 +27,10 @@ describe.skipIf(noBrowser)('from something seen to what it was', () => {
     const surface = page.getByRole('region', { name: 'What was this surface?' })
     await surface.getByRole('heading', { name: 'What is the white metal skin?' }).waitFor()
     const standing = () => surface.locator('[data-standing]').first().getAttribute('data-standing')
-    expect(['open', 'likelier']).toContain(await standing())
+    expect(await standing()).not.toBe('settled')
     expect(await surface.locator('[data-rival="tinning"]').count()).toBeGreaterThan(0)
     const requests = page.getByRole('region', { name: 'To ask a laboratory' })
-    expect(await requests.getByText(/most of the question|a good part/).count()).toBeGreaterThan(0)
+    expect(await requests.getByText(/of the question/).count()).toBeGreaterThan(0)
 
     await openPage(page, '/bench/analyses')
     await page.getByLabel(/X-ray fluorescence/).fill('2')

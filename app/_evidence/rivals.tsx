@@ -27,6 +27,8 @@ interface Props {
 export function Rivals({ name, rivals, knowledge }: Props) {
   const shown = rivals.filter(({ probability }) => probability >= fewInHundred)
   const hardly = rivals.filter(({ probability }) => probability < fewInHundred)
+  // Once it is known what it is, the others are no longer possible.
+  const settled = rivals.every(({ probability }) => probability === 0 || probability === 1)
   return (
     <div className={style.rivals}>
       <ul className="plain-list">
@@ -36,7 +38,7 @@ export function Rivals({ name, rivals, knowledge }: Props) {
       </ul>
       <ChanceAxis />
       {hardly.length > 0 && (
-        <Fold says={`Also possible: ${namesOf(hardly, knowledge)}`}>
+        <Fold says={`${settled ? 'Set aside' : 'Also possible'}: ${namesOf(hardly, knowledge)}`}>
           <ul className="plain-list">
             {hardly.map((rival) => (
               <RivalRow key={rival.interpretation} rival={rival} knowledge={knowledge} />

@@ -30,7 +30,7 @@ export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion
   const raised = withIdentified(raisedBy(facts, knowledge), identified)
   const interpretations = interpretationsOf(raised.map(weighedOf))
   if (occasion.questions === false) return { ...plan, interpretations }
-  const lookNext = joinLookNext(plan, raised, facts, knowledge)
+  const lookNext = joinLookNext(plan, raised, facts, knowledge).filter(({ fact }) => isRecorded(fact, record))
   if (raised.length === 0) return { ...plan, lookNext }
   const supposed = occasion.answers === true ? new Supposed(known, plan, knowledge, occasion) : null
   return {
@@ -39,4 +39,10 @@ export function planFind(record: ConditionRecord, knowledge: Knowledge, occasion
     requests: joinRequests(plan, raised, facts, knowledge, supposed),
     lookNext,
   }
+}
+
+/** A part that is only known by what was identified cannot be looked at: no record has a row for its answers. */
+function isRecorded(fact: string, { components }: ConditionRecord): boolean {
+  const at = fact.lastIndexOf('.')
+  return at < 0 || components.some(({ component }) => component === fact.slice(0, at))
 }

@@ -81,7 +81,9 @@ function weighed(stood: Stood, knowledge: Knowledge, parts: number): readonly st
         ...speakFor.map((one) => wrap('        + ', told(one, forWords))),
         ...against.map((one) => wrap('        − ', told(one, againstWords))),
       ]),
-    ...(hardly.length > 0 ? [wrap('      ', `Also possible: ${listWords(hardly)}`)] : []),
+    ...(hardly.length > 0 && stood.rivals.some(({ probability }) => probability > 0 && probability < 1)
+      ? [wrap('      ', `Also possible: ${listWords(hardly)}`)]
+      : []),
   ]
 }
 

@@ -93,6 +93,9 @@ describe.each(engines)('what a surface was found to be, on %s', (engine) => {
     const silvered = { ...tinned, interpretation: 'silvering', findId: one }
     value(await at.services.identify(silvered, conservator))
     expect(await parts()).toEqual(['body', 'coating'])
+    // Nobody is asked about a part that no record has: the answer could not be kept.
+    const { lookNext } = value(await at.services.showFind({ findId: one })).now
+    expect(lookNext.filter(({ fact }) => fact.startsWith('coating.'))).toEqual([])
     // Found again to be what adds nothing: the last word counts.
     value(await at.services.identify({ ...silvered, interpretation: 'none-of-these' }, conservator))
     expect(await parts()).toEqual(['body'])

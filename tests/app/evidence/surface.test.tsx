@@ -35,6 +35,18 @@ describe('what a surface was', () => {
     expect(fold.contains(row(container, 'solder'))).toBe(true)
     expect(row(container, 'tinning').parentElement?.closest('details')).toBeNull()
   })
+  test('sets the others aside once it is known what it is', () => {
+    const interpretations = plan.interpretations.map((one, at) => ({
+      ...one,
+      probability: at === 0 ? 1 : 0,
+      standing: 'settled' as const,
+    }))
+    render(
+      <Surface plan={{ ...plan, interpretations }} record={record} knowledge={knowledge} resultAt={null} />,
+    )
+    expect(screen.getByText('Set aside: silvering and solder line')).toBeTruthy()
+    expect(screen.queryByText(/^Also possible/)).toBeNull()
+  })
   test('says what speaks for and against, how strongly, and from which work', () => {
     const { container } = shown()
     const tinning = row(container, 'tinning')

@@ -22,6 +22,8 @@ const colourRules = ['color-contrast', 'link-in-text-block']
 /** Everything that keeps somebody from using the page as it stands. */
 export async function flawsOfLook(page: Page): Promise<readonly string[]> {
   const flaws: string[] = []
+  // A page that follows an answer has its name a moment after its words.
+  await page.waitForFunction(() => document.title !== '')
   // What is below the fold is laid out when it is scrolled to; here it is looked at without scrolling.
   await page.addStyleTag({ content: '* { content-visibility: visible !important }' })
   for (const { size, colorScheme, all } of looks) {

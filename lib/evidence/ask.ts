@@ -1,9 +1,8 @@
-import type { RecordFacts } from '../record/fact.ts'
 import type { EvidenceBase } from './base.ts'
 import { floorBits, gainBits } from './gain.ts'
 import { isIdle } from './meanings.ts'
 import { askable, isOpen } from './open-matters.ts'
-import { raisedBy, type Raised } from './raised.ts'
+import type { Raised } from './raised.ts'
 
 /**
  * What somebody who holds the find should look at next: every question that an eye can answer and that is still open, the
@@ -52,6 +51,3 @@ export function questionsOf(raised: readonly Raised[], base: EvidenceBase): read
     .filter((one) => one.gainBits >= floorBits)
     .sort((a, b) => b.gainBits - a.gainBits)
 }
-
-export const askOf = (facts: RecordFacts, base: EvidenceBase): readonly Asked[] =>
-  questionsOf(raisedBy(facts, base), base)

@@ -4,6 +4,7 @@ import { ranked, type Placeable } from '../evidence/request-order.ts'
 import { unrankedOf, type EvidenceRequest } from '../evidence/requests.ts'
 import type { Knowledge, SourceRef } from '../knowledge/knowledge.ts'
 import type { RecordFacts } from '../record/fact.ts'
+import { stillAsked } from './moot-requests.ts'
 import type { Supposed } from './supposed.ts'
 
 /** More than this nobody reads: the rest folds under the last. */
@@ -15,7 +16,11 @@ const cited = (sources: readonly SourceRef[]): Statement['sources'] => {
 }
 
 /** What the rules ask for, as something to rank beside what the evidence asks for: it tells of no matter by itself. */
-function ruled({ method, components, basis }: Request, facts: RecordFacts, knowledge: Knowledge): Placeable {
+function placeable(
+  { method, components, basis }: Request,
+  facts: RecordFacts,
+  knowledge: Knowledge,
+): Placeable {
   const { sampling, harm, leave, who, minutes } = knowledge.methods[method]!
   const part = Math.max(
     facts.components.findIndex(({ name }) => components.includes(name)),
@@ -129,10 +134,11 @@ export function joinRequests(
   supposed: Supposed | null,
 ): Plan['requests'] {
   if (plan.cautions.some(({ level }) => level === 'stop')) return plan.requests
-  const rules = new Map(plan.requests.map((request) => [request.method, request]))
+  const ruled = stillAsked(plan.requests, raised, facts, knowledge)
+  const rules = new Map(ruled.map((request) => [request.method, request]))
   const all = [
     ...unrankedOf(raised, knowledge),
-    ...plan.requests.map((request) => ruled(request, facts, knowledge)),
+    ...ruled.map((request) => placeable(request, facts, knowledge)),
   ]
   const methods = Map.groupBy(ranked(all, raised, facts, knowledge), ({ method }) => method)
   const requests = [...methods].map(([method, asked], at) => ({

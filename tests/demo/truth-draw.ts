@@ -1,5 +1,5 @@
 import { addDays, type IsoDate } from '../../lib/base/calendar.ts'
-import { drawFrom, type Drawn } from '../../lib/evidence/draw.ts'
+import { drawFrom, type Drawn } from '../simulated/draw-from.ts'
 import { raisedBy, type Raised } from '../../lib/evidence/raised.ts'
 import type { Group } from '../../lib/knowledge/evidence.ts'
 import type { Knowledge } from '../../lib/knowledge/knowledge.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { askOf } from '../../lib/evidence/ask.ts'
+import { askOf } from './ask-of.ts'
 import { floorBits, gainBits } from '../../lib/evidence/gain.ts'
 import { meaningsOf } from '../../lib/evidence/meanings.ts'
 import { raisedBy } from '../../lib/evidence/raised.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { drawFrom } from '../../lib/evidence/draw.ts'
+import { drawFrom } from '../simulated/draw-from.ts'
 import { grades, odds } from '../../lib/evidence/grades.ts'
 import { lookupOf } from '../../lib/evidence/read-cells.ts'
 import { stated } from '../../lib/record/fact.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { askOf } from '../../lib/evidence/ask.ts'
+import { askOf } from '../evidence/ask-of.ts'
 import { gainBits, showings } from '../../lib/evidence/gain.ts'
 import { probabilities, withState, type Joint } from '../../lib/evidence/joint.ts'
 import { standOf } from '../../lib/evidence/meanings.ts'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { askOf } from '../../lib/evidence/ask.ts'
+import { askOf } from '../evidence/ask-of.ts'
 import { gainBits, showings } from '../../lib/evidence/gain.ts'
 import { measuredIn } from '../../lib/evidence/group-seen.ts'
 import { probabilities, withState, type Joint } from '../../lib/evidence/joint.ts'

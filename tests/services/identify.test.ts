@@ -72,6 +72,11 @@ describe.each(engines)('what a surface was found to be, on %s', (engine) => {
     const [leader] = shown.now.interpretations.filter(({ matter }) => matter === 'white-skin')
     expect(leader).toMatchObject({ interpretation: 'tinning', probability: 1, standing: 'settled' })
     expect(shown.now.requests.flatMap(({ means }) => means)).toEqual([])
+    // What the rules would have measured only to name it is not asked for either; pictures and looking stay.
+    const methods = (plan: typeof before) => plan.requests.map(({ method }) => method)
+    expect(methods(before)).toContain('xrf')
+    expect(methods(shown.now)).not.toContain('xrf')
+    expect(methods(shown.now)).toContain('optical-microscopy')
     expect(shown.now.lookNext.filter(({ wouldSettle }) => wouldSettle.includes('surface'))).toEqual([])
     value(
       await at.services.identify({ ...tinned, interpretation: 'none-of-these', findId: one }, conservator),

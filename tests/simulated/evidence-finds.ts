@@ -1,4 +1,4 @@
-import { drawFrom, type Drawn } from '../../lib/evidence/draw.ts'
+import { drawFrom, type Drawn } from './draw-from.ts'
 import type { EvidenceBase } from '../../lib/evidence/base.ts'
 import { jointFor, jointOf, probabilities, withState, type Joint } from '../../lib/evidence/joint.ts'
 import { rangesOf } from '../../lib/evidence/ranges.ts'

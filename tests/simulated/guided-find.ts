@@ -1,5 +1,5 @@
 import type { IsoDate } from '../../lib/base/calendar.ts'
-import { drawFrom } from '../../lib/evidence/draw.ts'
+import { drawFrom } from './draw-from.ts'
 import { raisedBy } from '../../lib/evidence/raised.ts'
 import { allHold } from '../../lib/evidence/read-cells.ts'
 import type { Matter } from '../../lib/knowledge/evidence.ts'

@@ -1,11 +1,11 @@
-import type { Matter } from '../knowledge/evidence.ts'
-import type { EvidenceBase } from './base.ts'
-import { likelihoodBeside } from './beside.ts'
-import { groupSeen, unseen } from './group-seen.ts'
-import { priorWeights } from './joint.ts'
-import { tablesOf, type Tables } from './mappings.ts'
-import type { Places } from './places.ts'
-import type { Lookup } from './read-cells.ts'
+import type { Matter } from '../../lib/knowledge/evidence.ts'
+import type { EvidenceBase } from '../../lib/evidence/base.ts'
+import { likelihoodBeside } from '../../lib/evidence/beside.ts'
+import { groupSeen, unseen } from '../../lib/evidence/group-seen.ts'
+import { priorWeights } from '../../lib/evidence/joint.ts'
+import { tablesOf, type Tables } from '../../lib/evidence/mappings.ts'
+import type { Places } from '../../lib/evidence/places.ts'
+import type { Lookup } from '../../lib/evidence/read-cells.ts'
 
 /**
  * A find drawn from the evidence base itself, for simulations: what the words truly mean (anywhere in their bands), which

@@ -29,21 +29,13 @@ const settles = ['surface']
 const differs = (now: Stand, { leader, standing }: Pick<Stand, 'leader' | 'standing'>): boolean =>
   leader !== now.leader || standing !== now.standing
 
-const stands = new WeakMap<Raised['joint'], Stand>()
-
-function standNow({ joint }: Raised): Stand {
-  const known = stands.get(joint) ?? standOf(joint)
-  stands.set(joint, known)
-  return known
-}
-
 /** Groups of a matter that a question to the eye can still answer. */
 export const eyeGroups = (raised: Raised): readonly number[] =>
   askable(raised, ({ by, question }) => by === 'eye' && question !== null)
 
 function looksAt(raised: Raised): readonly Look[] {
   const { matter, joint, part, component } = raised
-  const now = standNow(raised)
+  const now = standOf(raised.joint)
   return eyeGroups(raised).flatMap((group) => {
     const moving = meaningsOf(joint, group).filter((meaning) => differs(now, meaning))
     const change = moving.reduce((sum, { chance }) => sum + chance, 0)
@@ -79,7 +71,7 @@ function readsOf(matter: Matter, { vocabulary }: Knowledge): ReadonlyMap<string,
 /** Facts of the record itself, such as the burial ground, that nobody has stated yet. */
 function factsFor(raised: Raised, knowledge: Knowledge): readonly Look[] {
   const { matter, lookup, part, component } = raised
-  const now = standNow(raised)
+  const now = standOf(raised.joint)
   return [...readsOf(matter, knowledge)].flatMap(([what, answers]) => {
     if (recordDomains[what] === undefined || lookup(what) !== undefined) return []
     const moving = [...answers].filter((answer) => {
